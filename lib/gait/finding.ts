@@ -1,0 +1,69 @@
+import type { JointName, Side } from "../body";
+import type { View } from "../geometry";
+import type { Frame } from "../motion";
+import type { Yardstick } from "./walk";
+
+export type Level = "shows" | "may-show" | "tidy";
+
+/** Units a reading may come in. `leg` is a leg length, `share` a fraction of 1. */
+export type Unit = "leg" | "frames" | "share" | "leg/frame";
+
+export interface Reading {
+  readonly value: number;
+  /** ± of the value, in the same unit; 0 where it is exact. */
+  readonly plusMinus: number;
+  readonly unit: Unit;
+}
+
+/** Ids of the checks that exist. */
+export type CheckId = "hip-order" | "slide" | "gaps";
+
+/** Where on the drawing a remark points. */
+export interface Spot {
+  readonly panel: string;
+  readonly view: View;
+  readonly joints: readonly JointName[];
+}
+
+/** A reading outside what its yardstick expects. */
+export interface Remark {
+  readonly kind: "remark";
+  readonly check: CheckId;
+  readonly level: Level;
+  readonly yardstick: Yardstick;
+  readonly side: Side | null;
+  /** Panels it speaks of, in frame order. The last is where the viewer sees it. */
+  readonly panels: readonly string[];
+  readonly frames: readonly Frame[];
+  readonly spots: readonly Spot[];
+  readonly measured: Reading;
+  readonly expected: Reading;
+  /** A few words for a heading: "Right foot slips". */
+  readonly title: string;
+  /** One or two sentences: what will be seen, with both numbers, units and uncertainty. */
+  readonly why: string;
+  /** Where the threshold comes from. */
+  readonly source: string;
+  /** How far beyond its threshold, as a multiple of it: what ranking goes by. */
+  readonly beyond: number;
+}
+
+/** The check could not be answered; `needs` says what is missing, as a phrase after "needs". */
+export interface CannotTell {
+  readonly kind: "cannot-tell";
+  readonly check: CheckId;
+  readonly side: Side | null;
+  readonly panels: readonly string[];
+  readonly needs: string;
+}
+
+/** The check was answered and has nothing to say. */
+export interface Sound {
+  readonly kind: "sound";
+  readonly check: CheckId;
+  readonly side: Side | null;
+  readonly panels: readonly string[];
+  readonly measured: Reading | null;
+}
+
+export type Finding = Remark | CannotTell | Sound;

@@ -1,0 +1,45 @@
+import type { Build, PoseMarks, Side } from "../body";
+import type { Frame, PoseName } from "../motion";
+
+export const KINDS = [
+  "plain",
+  "heavy",
+  "limp",
+  "sneak",
+  "child",
+  "double-bounce",
+  "march",
+  "free",
+] as const;
+export type WalkKind = (typeof KINDS)[number];
+
+/** The yardsticks that readings can be held against today. */
+export const YARDSTICKS = ["trade", "life"] as const;
+export type Yardstick = (typeof YARDSTICKS)[number];
+
+export type Travel = "on-the-spot" | "travelling";
+
+/** One panel as the gait library sees it: when, which pose, whose weight, and the marks. */
+export interface WalkPanel {
+  readonly id: string;
+  readonly frame: Frame;
+  readonly pose: PoseName;
+  /** The side that carries, or at contact receives, the weight; null while nobody said. */
+  readonly weightOn: Side | null;
+  /** Ground x of the panel's middle, leg lengths, set by hand; null follows from the advance. */
+  readonly place: number | null;
+  readonly marks: PoseMarks;
+}
+
+/** A walk to be measured: plain values, panels in frame order (then id). */
+export interface Walk {
+  readonly kind: WalkKind;
+  readonly framesPerSecond: number;
+  /** 1: on ones, every frame is drawn; 2: on twos. */
+  readonly exposure: 1 | 2;
+  readonly travel: Travel;
+  /** How far the ground passes under the walker, leg lengths a frame. */
+  readonly advance: number;
+  readonly build: Build;
+  readonly panels: readonly WalkPanel[];
+}

@@ -1,0 +1,2 @@
+export type { Point } from "./point";
+export { VIEWS, type View } from "./view";

@@ -1,0 +1,2 @@
+export type { Frame } from "./frame";
+export { POSES, type PoseName } from "./pose";

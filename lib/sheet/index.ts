@@ -1,0 +1,9 @@
+export type {
+  Brief,
+  InkStroke,
+  Panel,
+  PanelId,
+  Sheet,
+  SheetHead,
+  StrokeId,
+} from "./sheet";

@@ -1,0 +1,69 @@
+import type { Build, PoseMarks, Side } from "../body";
+import type { Travel, WalkKind, Yardstick } from "../gait";
+import type { View } from "../geometry";
+import type { Stroke } from "../ink";
+import type { Frame, PoseName } from "../motion";
+
+/** Eight random base64url characters. */
+export type PanelId = string;
+export type StrokeId = string;
+
+/** The sheet's head: what the brief said, and how it is read. */
+export interface SheetHead {
+  readonly title: string;
+  readonly shot: string;
+  readonly kind: WalkKind;
+  readonly framesPerSecond: number;
+  readonly exposure: 1 | 2;
+  readonly yardstick: Yardstick;
+  readonly travel: Travel;
+  /** Frames from one contact to the next, by the side that starts the step. */
+  readonly framesPerStep: { readonly left: number; readonly right: number };
+  /** Leg lengths a step. */
+  readonly stepLength: number;
+  /** Leg lengths a frame; follows from step length and frames per step unless set. */
+  readonly advance: number;
+  readonly build: Build;
+  /** First and last frame of the loop that play runs and the cycle closes on. */
+  readonly loop: { readonly from: Frame; readonly to: Frame };
+  /** Who or what the walk was taken from; shown and printed where it is not empty. */
+  readonly credit: string;
+}
+
+export interface InkStroke extends Stroke {
+  readonly id: StrokeId;
+}
+
+export interface Panel {
+  readonly id: PanelId;
+  readonly frame: Frame;
+  /** Frames the pose is kept beyond its exposure; 0 as a rule. */
+  readonly hold: number;
+  readonly pose: PoseName;
+  readonly weightOn: Side | null;
+  readonly place: number | null;
+  readonly marks: PoseMarks;
+  /** Ink by view, in drawing order (z, then id). */
+  readonly ink: Readonly<Record<View, readonly InkStroke[]>>;
+}
+
+/** A sheet as plain values: the same object until something changes. */
+export interface Sheet {
+  readonly head: SheetHead;
+  /** Panels that are on the strip, by frame, then id. */
+  readonly panels: readonly Panel[];
+}
+
+/** What a walk is started from. Every field has a default (see `lay-out`). */
+export interface Brief {
+  readonly title: string;
+  readonly shot: string;
+  readonly kind: WalkKind;
+  readonly framesPerSecond: number;
+  readonly exposure: 1 | 2;
+  readonly framesPerStep: { readonly left: number; readonly right: number };
+  readonly stepLength: number;
+  readonly travel: Travel;
+  readonly leadIn: boolean;
+  readonly build: Build;
+}
