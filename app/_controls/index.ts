@@ -1,0 +1,2 @@
+export { Button, type ButtonProps } from "./button";
+export { Dialog, type DialogProps } from "./dialog";

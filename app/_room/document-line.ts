@@ -1,0 +1,151 @@
+import * as decoding from "lib0/decoding";
+import { Awareness } from "y-protocols/awareness";
+import { WebsocketProvider } from "y-websocket";
+import type * as Y from "yjs";
+import type { DocumentName } from "../../shared/document-name";
+import { type Hello, MESSAGE, readHello, readRefused, readStorage } from "../../shared/protocol";
+import { createStore, type Store } from "./store";
+
+/** Sync frames that carry an update: an answer to step 1, and an update. The hub counts the same. */
+const SYNC_CARRIES_UPDATE: readonly number[] = [1, 2];
+
+/** What one document's line to the hub is like, in plain values. */
+export interface LineState {
+  readonly connected: boolean;
+  /** The first exchange is finished: what the hub has is here. */
+  readonly synced: boolean;
+  /** Update frames sent on this connection, and how many of them the hub has committed. */
+  readonly sent: number;
+  readonly saved: number;
+  /** Ink was drawn while no line was open, and has not been handed over yet. */
+  readonly unsent: boolean;
+  readonly refused: { readonly code: string; readonly text: string } | null;
+  readonly storage: "ok" | "slow" | "failing" | "full";
+  /** The hub closed the door for good; its close code. */
+  readonly closed: number | null;
+  readonly hello: Hello | null;
+}
+
+export interface DocumentLine {
+  readonly state: Store<LineState>;
+  readonly awareness: Awareness;
+  send(frame: Uint8Array): void;
+  onLive(listener: (sender: number, payload: Uint8Array) => void): () => void;
+  close(): void;
+}
+
+const FRESH: LineState = {
+  connected: false,
+  synced: false,
+  sent: 0,
+  saved: 0,
+  unsent: false,
+  refused: null,
+  storage: "ok",
+  closed: null,
+  hello: null,
+};
+
+/**
+ * One document's line: y-websocket's provider, with every update frame counted, so that the page
+ * knows what is committed and not merely sent.
+ */
+export function openDocumentLine(
+  doc: Y.Doc,
+  base: string,
+  name: DocumentName,
+  { present }: { readonly present: boolean },
+): DocumentLine {
+  const state = createStore<LineState>(FRESH);
+  const patch = (change: Partial<LineState>) => state.set({ ...state.get(), ...change });
+  const awareness = new Awareness(doc);
+  if (!present) awareness.setLocalState(null);
+  const liveListeners = new Set<(sender: number, payload: Uint8Array) => void>();
+
+  class CountingSocket extends WebSocket {
+    override send(data: string | ArrayBufferLike | Blob | ArrayBufferView<ArrayBufferLike>): void {
+      super.send(data as ArrayBufferView<ArrayBuffer>);
+      if (!(data instanceof Uint8Array) || data[0] !== MESSAGE.sync) return;
+      if (!SYNC_CARRIES_UPDATE.includes(data[1] ?? 0)) return;
+      patch({ sent: state.get().sent + 1, unsent: data[1] === 1 ? false : state.get().unsent });
+    }
+  }
+
+  const provider = new WebsocketProvider(base, name, doc, {
+    awareness,
+    disableBc: true,
+    connect: false,
+    WebSocketPolyfill: CountingSocket,
+  });
+  speakOnlyForOneself(provider);
+
+  provider.on("status", ({ status }) => {
+    if (status === "connecting") return;
+    patch({ connected: status === "connected", synced: false, sent: 0, saved: 0 });
+  });
+  provider.on("sync", (synced) => patch({ synced }));
+  provider.on("closed", ({ code }) => patch({ closed: code }));
+  provider.on("connection-close", (_event, who) => {
+    // Frames on their way to a line that fell are not known to be saved.
+    const { sent, saved } = state.get();
+    if (who.wsconnected && sent > saved) patch({ unsent: true });
+  });
+  const onUpdate = (_update: Uint8Array, origin: unknown) => {
+    if (origin !== provider && !provider.wsconnected) patch({ unsent: true });
+  };
+  doc.on("update", onUpdate);
+
+  provider.messageHandlers[MESSAGE.hello] = (_reply, frame) => patch({ hello: readHello(frame) });
+  provider.messageHandlers[MESSAGE.saved] = (_reply, frame) =>
+    patch({ saved: decoding.readVarUint(frame) });
+  provider.messageHandlers[MESSAGE.refused] = (_reply, frame) => {
+    const { code, text } = readRefused(frame);
+    patch({ refused: { code, text } });
+  };
+  provider.messageHandlers[MESSAGE.storage] = (_reply, frame) =>
+    patch({ storage: readStorage(frame).state });
+  for (const quiet of [MESSAGE.beat, MESSAGE.going, MESSAGE.role, MESSAGE.lead, MESSAGE.time]) {
+    provider.messageHandlers[quiet] = () => undefined; // a sign of life; its words come later
+  }
+  provider.messageHandlers[MESSAGE.live] = (_reply, frame) => {
+    const sender = decoding.readVarUint(frame);
+    const payload = decoding.readTailAsUint8Array(frame);
+    for (const listener of liveListeners) listener(sender, payload);
+  };
+  provider.connect();
+
+  return {
+    state,
+    awareness,
+    send(frame) {
+      if (provider.ws?.readyState === WebSocket.OPEN) provider.ws.send(frame);
+    },
+    onLive(listener) {
+      liveListeners.add(listener);
+      return () => liveListeners.delete(listener);
+    },
+    close() {
+      doc.off("update", onUpdate);
+      provider.destroy();
+      awareness.destroy();
+    },
+  };
+}
+
+/**
+ * y-websocket's own handler passes on every awareness change, those it was just told included.
+ * This one tells the hub about this page alone.
+ */
+function speakOnlyForOneself(provider: WebsocketProvider): void {
+  const own = provider.doc.clientID;
+  const passOn = provider._awarenessUpdateHandler;
+  provider.awareness.off("update", passOn);
+  provider._awarenessUpdateHandler = (
+    change: { added: number[]; updated: number[]; removed: number[] },
+    origin: unknown,
+  ) => {
+    const touched = [change.added, change.updated, change.removed].some((ids) => ids.includes(own));
+    if (touched) passOn({ added: [], updated: [own], removed: [] }, origin);
+  };
+  provider.awareness.on("update", provider._awarenessUpdateHandler);
+}

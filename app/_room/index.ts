@@ -1,0 +1,15 @@
+export type { InkState } from "./ink-state";
+export { HUES, type Me } from "./me";
+export { openRoom, type Room } from "./open-room";
+export type { Person, Pointer } from "./people";
+export { freshPanelId, freshStrokeId } from "./random-id";
+export type { Store } from "./store";
+export {
+  RoomContext,
+  useMayDraw,
+  usePanel,
+  useReview,
+  useRoom,
+  useSheet,
+  useStoreValue,
+} from "./use-room";

@@ -1,0 +1,50 @@
+import type { LineState } from "./document-line";
+
+/**
+ * What may truthfully be said about the ink:
+ * - `opening`: the first exchange is under way
+ * - `saved`: everything drawn here is committed on the hub's disk
+ * - `saving`: handed over, the hub has not said so yet
+ * - `not-saved`: drawn here, and not handed over; leaving now would lose it
+ * - `offline`: nothing is waiting, but nothing new would be saved either
+ * - `refused`: the hub would not take it
+ * - `shut`: the hub closed the door for good
+ */
+export type InkState =
+  | "opening"
+  | "saved"
+  | "saving"
+  | "not-saved"
+  | "offline"
+  | "refused"
+  | "shut";
+
+const WORST_FIRST: readonly InkState[] = [
+  "shut",
+  "refused",
+  "not-saved",
+  "offline",
+  "opening",
+  "saving",
+  "saved",
+];
+
+/** One document's word on its ink. */
+export function inkStateOf(line: LineState, everSynced: boolean): InkState {
+  if (line.closed !== null) return "shut";
+  if (line.refused !== null) return "refused";
+  if (!line.connected) {
+    if (line.unsent) return "not-saved";
+    return everSynced ? "offline" : "opening";
+  }
+  if (line.storage === "failing" || line.storage === "full") {
+    return line.sent > line.saved || line.unsent ? "not-saved" : "saved";
+  }
+  if (!line.synced) return line.unsent ? "not-saved" : "opening";
+  return line.sent > line.saved || line.unsent ? "saving" : "saved";
+}
+
+/** Both documents are one sheet to the person who draws: the worse word counts. */
+export function worseInkState(one: InkState, other: InkState): InkState {
+  return WORST_FIRST.indexOf(one) <= WORST_FIRST.indexOf(other) ? one : other;
+}

@@ -1,0 +1,93 @@
+import * as Y from "yjs";
+import { openSheetView, openUndo, type SheetView, type UndoStack } from "../../lib/sheet";
+import type { Role } from "../../shared/role";
+import { type DocumentLine, openDocumentLine } from "./document-line";
+import { type InkState, inkStateOf, worseInkState } from "./ink-state";
+import { liveFrame } from "./live-frame";
+import { openPeople, type People } from "./people";
+import { openReviewDesk, type ReviewDesk } from "./review-desk";
+import { createStore, type Store } from "./store";
+
+/** An open sheet: its documents, its line to the hub, and who else is there. */
+export interface Room {
+  readonly sheetId: string;
+  readonly drawing: Y.Doc;
+  readonly critique: Y.Doc;
+  readonly sheet: SheetView;
+  readonly review: ReviewDesk;
+  readonly undo: UndoStack;
+  readonly people: People;
+  readonly role: Store<Role>;
+  readonly ink: Store<InkState>;
+  /** The strip has been fetched once; before that there is nothing to show. */
+  readonly ready: Store<boolean>;
+  /** The stroke under the pen, passed on and never stored. */
+  readonly live: {
+    send(payload: Uint8Array): void;
+    listen(onLive: (sender: number, payload: Uint8Array) => void): () => void;
+  };
+  close(): void;
+}
+
+/**
+ * Opens a sheet that this browser holds a grant for. Whoever opens it closes it.
+ * `role` is what the hub said when asked; its HELLO says it again, and later changes.
+ */
+export function openRoom(sheetId: string, firstRole: Role): Room {
+  const drawing = new Y.Doc();
+  const critique = new Y.Doc();
+  const base = `${location.origin.replace(/^http/, "ws")}/sync/${sheetId}`;
+  const drawingLine = openDocumentLine(drawing, base, "drawing", { present: true });
+  const critiqueLine = openDocumentLine(critique, base, "critique", { present: false });
+  const sheet = openSheetView(drawing);
+  const review = openReviewDesk(sheet);
+  const undo = openUndo([drawing, critique]);
+  const people = openPeople(drawingLine);
+  const role = createStore<Role>(firstRole);
+  const ready = createStore(false);
+  const ink = createStore<InkState>("opening");
+
+  const follow = () => {
+    const lines = [drawingLine.state.get(), critiqueLine.state.get()] as const;
+    if (lines.every((line) => line.synced)) ready.set(true);
+    role.set(lines[0].hello?.role ?? role.get());
+    const [one, other] = lines.map((line) => inkStateOf(line, ready.get()));
+    ink.set(worseInkState(one ?? "opening", other ?? "opening"));
+  };
+  const stops = [drawingLine, critiqueLine].map((line: DocumentLine) =>
+    line.state.subscribe(follow),
+  );
+  const warn = (leaving: BeforeUnloadEvent) => {
+    if (ink.get() === "saving" || ink.get() === "not-saved") leaving.preventDefault();
+  };
+  window.addEventListener("beforeunload", warn);
+
+  return {
+    sheetId,
+    drawing,
+    critique,
+    sheet,
+    review,
+    undo,
+    people,
+    role,
+    ink,
+    ready,
+    live: {
+      send: (payload) => drawingLine.send(liveFrame(payload)),
+      listen: (onLive) => drawingLine.onLive(onLive),
+    },
+    close() {
+      window.removeEventListener("beforeunload", warn);
+      for (const stop of stops) stop();
+      people.close();
+      undo.close();
+      review.close();
+      sheet.close();
+      drawingLine.close();
+      critiqueLine.close();
+      drawing.destroy();
+      critique.destroy();
+    },
+  };
+}

@@ -1,0 +1,44 @@
+import { type Review, reviewWalk } from "../../lib/gait";
+import { type SheetView, walkOf } from "../../lib/sheet";
+import { createStore, type Store } from "./store";
+
+/** Keeps the review of the sheet as it stands. */
+export interface ReviewDesk extends Store<Review> {
+  /** The pen is down: nothing is measured, nothing is said, until it lifts. */
+  hold(): void;
+  release(): void;
+  close(): void;
+}
+
+export function openReviewDesk(sheet: SheetView): ReviewDesk {
+  const measure = () => {
+    const now = sheet.getSnapshot();
+    return reviewWalk(walkOf(now), now.head.yardstick);
+  };
+  const review = createStore<Review>(measure());
+  let held = false;
+  let asked: number | null = null;
+  const run = () => {
+    asked = null;
+    if (!held) review.set(measure());
+  };
+  const ask = () => {
+    if (!held) asked ??= requestAnimationFrame(run);
+  };
+  const stop = sheet.subscribe(ask);
+  return {
+    get: review.get,
+    subscribe: review.subscribe,
+    hold() {
+      held = true;
+    },
+    release() {
+      held = false;
+      ask();
+    },
+    close() {
+      stop();
+      if (asked !== null) cancelAnimationFrame(asked);
+    },
+  };
+}

@@ -1,0 +1,42 @@
+"use client";
+import { createContext, useCallback, useContext, useSyncExternalStore } from "react";
+import type { Review } from "../../lib/gait";
+import type { Panel, PanelId, Sheet } from "../../lib/sheet";
+import { mayWrite } from "../../shared/role";
+import type { Room } from "./open-room";
+import type { Store } from "./store";
+
+export const RoomContext = createContext<Room | null>(null);
+
+export function useRoom(): Room {
+  const room = useContext(RoomContext);
+  if (room === null) throw new Error("a room is only there inside an open sheet");
+  return room;
+}
+
+export function useStoreValue<T>(store: Store<T>): T {
+  return useSyncExternalStore(store.subscribe, store.get, store.get);
+}
+
+/** What a selector picks of the sheet; repaints when the picked value is another one. */
+export function useSheet<T>(select: (sheet: Sheet) => T): T {
+  const { sheet } = useRoom();
+  const read = () => select(sheet.getSnapshot());
+  return useSyncExternalStore(sheet.subscribe, read, read);
+}
+
+/** One panel; undefined when it has left the strip. A panel nobody touched stays the same object. */
+export function usePanel(id: PanelId | null): Panel | undefined {
+  const find = useCallback((sheet: Sheet) => sheet.panels.find((panel) => panel.id === id), [id]);
+  return useSheet(find);
+}
+
+export function useReview(): Review {
+  return useStoreValue(useRoom().review);
+}
+
+/** Whether this person may change the drawing; the hub decides, the page only follows. */
+export function useMayDraw(): boolean {
+  const room = useRoom();
+  return mayWrite(useStoreValue(room.role), "drawing");
+}

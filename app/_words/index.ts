@@ -1,0 +1,1 @@
+export { common } from "./common";

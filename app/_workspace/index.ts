@@ -1,0 +1,6 @@
+export type { LayerProps } from "./layer";
+export type { Tool } from "./tool-slice";
+export { TOOLS } from "./tool-slice";
+export { useWorkspace, useWorkspaceStore, WorkspaceContext } from "./use-workspace";
+export { clampZoom, ZOOM } from "./view-slice";
+export { createWorkspace, type Workspace, type WorkspaceStore } from "./workspace";

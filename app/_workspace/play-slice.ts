@@ -1,0 +1,23 @@
+import type { StateCreator } from "zustand";
+import type { Workspace } from "./workspace";
+
+/** Playing the strip: this person's own, nobody else sees it. */
+export interface PlaySlice {
+  readonly playing: boolean;
+  /** Speed as a share of the sheet's own: 1, ½, ¼. */
+  readonly speed: number;
+  /** The frame under the playhead while playing, else null. */
+  readonly playFrame: number | null;
+  play(playing: boolean): void;
+  setSpeed(speed: number): void;
+  setPlayFrame(frame: number | null): void;
+}
+
+export const createPlaySlice: StateCreator<Workspace, [], [], PlaySlice> = (set) => ({
+  playing: false,
+  speed: 1,
+  playFrame: null,
+  play: (playing) => set(playing ? { playing } : { playing, playFrame: null }),
+  setSpeed: (speed) => set({ speed }),
+  setPlayFrame: (playFrame) => set({ playFrame }),
+});

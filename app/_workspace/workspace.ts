@@ -1,0 +1,18 @@
+import { createStore, type StoreApi } from "zustand/vanilla";
+import { createPlaySlice, type PlaySlice } from "./play-slice";
+import { createSelectionSlice, type SelectionSlice } from "./selection-slice";
+import { createToolSlice, type ToolSlice } from "./tool-slice";
+import { createViewSlice, type ViewSlice } from "./view-slice";
+
+export type Workspace = ToolSlice & ViewSlice & SelectionSlice & PlaySlice;
+export type WorkspaceStore = StoreApi<Workspace>;
+
+/** One for each open sheet, made by the room: no React, no Yjs, no timers in it. */
+export function createWorkspace(): WorkspaceStore {
+  return createStore<Workspace>()((...slice) => ({
+    ...createToolSlice(...slice),
+    ...createViewSlice(...slice),
+    ...createSelectionSlice(...slice),
+    ...createPlaySlice(...slice),
+  }));
+}
