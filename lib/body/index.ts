@@ -1,3 +1,17 @@
+export { BONES, type Bone, bonesOf, type DrawnBone } from "./bones";
 export type { Build } from "./build";
+export {
+  type FrontPoint,
+  frontToGround,
+  groundToFront,
+  groundToSide,
+  type SidePoint,
+  type Stretch,
+  sideToGround,
+} from "./ground-space";
 export { JOINTS, type JointName, LIMB_JOINTS, type LimbJoint, SIDES, type Side } from "./joint";
+export { LEG_OVER_THIGH_AND_SHANK, type LegLength, legLength } from "./leg-length";
 export type { Mark, PoseMarks, ViewMarks } from "./mark";
+export { markOf } from "./mark-of";
+export { PANEL } from "./panel-space";
+export { limbJoint, otherSide } from "./side";

@@ -1,2 +1,6 @@
+export { distance } from "./distance";
+export { median } from "./median";
+export { midpoint } from "./midpoint";
 export type { Point } from "./point";
+export { rootSumSquare } from "./root-sum-square";
 export { VIEWS, type View } from "./view";

@@ -1,0 +1,17 @@
+/**
+ * The middle value; of an even number of values the mean of the two in the middle.
+ *
+ * Errors:  RangeError when there are none
+ *
+ * @example
+ * median([3, 1, 2, 10]); // => 2.5
+ */
+export function median(values: readonly number[]): number {
+  const sorted = values.toSorted((a, b) => a - b);
+  const upper = sorted[Math.floor(sorted.length / 2)];
+  const lower = sorted[Math.ceil(sorted.length / 2) - 1];
+  if (upper === undefined || lower === undefined) {
+    throw new RangeError("median needs at least one value, got none");
+  }
+  return (lower + upper) / 2;
+}
