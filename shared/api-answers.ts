@@ -1,0 +1,46 @@
+import type { Role } from "./role";
+
+/** What the HTTP doors answer, as plain types: a page can read them without loading a parser. */
+
+/** 201 of POST /api/sheets. The secrets are said this once. */
+export interface SheetCreated {
+  readonly sheet: string;
+  readonly links: { readonly [R in Role]: string };
+}
+
+/** 200 of GET /api/sheets/:id. */
+export interface SheetSeen {
+  readonly sheet: string;
+  readonly role: Role;
+}
+
+/** 201 of POST /api/sheets/:id/links. The secret is said this once. */
+export interface LinkCreated {
+  readonly link: string;
+  readonly role: Role;
+  readonly label: string;
+  readonly secret: string;
+}
+
+/** One line of GET /api/sheets/:id/links. Times are ms since 1970. */
+export interface LinkListed {
+  readonly link: string;
+  readonly role: Role;
+  readonly label: string;
+  readonly createdAt: number;
+  readonly revokedAt: number | null;
+}
+
+export interface LinksListed {
+  readonly links: readonly LinkListed[];
+}
+
+/** Every answer that is not a success. Branch on the code; the message is for a person. */
+export interface ApiError {
+  readonly code: string;
+  readonly message: string;
+}
+
+/** The captured walks a sheet can be started from. */
+export const EXAMPLES = ["captured-walk"] as const;
+export type ExampleName = (typeof EXAMPLES)[number];
