@@ -1,13 +1,16 @@
 import { defineConfig } from "vitest/config";
 
-/** Two projects: what is pure and quick, and what starts real servers. Journeys belong to Playwright. */
+/**
+ * Three projects: what is pure and quick, what starts real servers, and what looks at the house
+ * itself (borders between folders, the examples in docstrings). Journeys belong to Playwright.
+ */
 export default defineConfig({
   test: {
     projects: [
       {
         test: {
           name: "lib",
-          include: ["tests/{lib,shared,bin,app}/**/*.test.ts", "tests/examples.test.ts"],
+          include: ["tests/{lib,shared,bin,app}/**/*.test.ts"],
           environment: "node",
         },
       },
@@ -19,6 +22,14 @@ export default defineConfig({
           testTimeout: 60_000,
           hookTimeout: 60_000,
           fileParallelism: false,
+        },
+      },
+      {
+        test: {
+          name: "house",
+          include: ["tests/{borders,scripts}/**/*.test.ts", "tests/examples.test.ts"],
+          environment: "node",
+          testTimeout: 60_000,
         },
       },
     ],

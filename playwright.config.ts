@@ -1,0 +1,32 @@
+import { defineConfig } from "@playwright/test";
+import { CHROMIUM_FLAGS, findChromium } from "./scripts/house/chromium.mjs";
+
+const chromium = findChromium();
+
+/** Journeys start their own board (tests/support/board-server), so nothing is shared but the build. */
+export default defineConfig({
+  testDir: "tests/journeys",
+  testMatch: "**/*.spec.ts",
+  outputDir: "test-results/journeys",
+  fullyParallel: false,
+  workers: 2,
+  retries: 0, // a journey that passes the second time has a fault
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  forbidOnly: process.env.CI !== undefined,
+  reporter: "list",
+  projects: [
+    {
+      name: "journeys",
+      use: {
+        browserName: "chromium",
+        viewport: { width: 1440, height: 900 },
+        trace: "retain-on-failure",
+        launchOptions: {
+          args: CHROMIUM_FLAGS,
+          ...(chromium === undefined ? {} : { executablePath: chromium }),
+        },
+      },
+    },
+  ],
+});

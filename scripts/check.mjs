@@ -1,0 +1,12 @@
+/** `npm run check`: everything but the build and the browser. */
+import { requireNode } from "./house/node-version.mjs";
+import { ensurePackages } from "./house/packages.mjs";
+import { plainly } from "./house/plainly.mjs";
+import { QUICK, take } from "./house/steps.mjs";
+import { closeWith } from "./house/verdict.mjs";
+
+await plainly(async () => {
+  requireNode();
+  await ensurePackages();
+  closeWith(await take(QUICK));
+});

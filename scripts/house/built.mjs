@@ -1,0 +1,51 @@
+import { existsSync } from "node:fs";
+import { inRoot } from "./root.mjs";
+import { runTool } from "./run.mjs";
+import { hashOf, setStamp, stampIs } from "./stamp.mjs";
+
+/** What the build reads. A change in any of it, and nothing else, makes the next build real. */
+const READS = [
+  ...["app", "lib", "server", "shared", "bin", "public"],
+  ...["next.config.mjs", "tsconfig.json", "package-lock.json", "scripts/house/built.mjs"],
+];
+
+/** Bundles beside Next's own output: what is made, and from which module. */
+const BUNDLES = {
+  server: "server/main.ts",
+  "store-worker": "server/store/store-worker.ts",
+  cli: "bin/cli.ts",
+};
+
+/** Builds the pages and bundles server and command line, unless that is done. Answers whether it had to. */
+export async function ensureBuilt({ force = false } = {}) {
+  const reads = hashOf(READS);
+  const made = [".next/BUILD_ID", "dist/server.mjs"].every((path) => existsSync(inRoot(path)));
+  if (made && !force && stampIs("build", reads)) return false;
+  console.log("Building …");
+  await bundle();
+  const { code, output } = await runTool("next/dist/bin/next", ["build"], {
+    env: { NEXT_TELEMETRY_DISABLED: "1", NODE_ENV: "production" },
+  });
+  if (code !== 0) throw new Error(`next build failed\n${output}`);
+  setStamp("build", reads);
+  return true;
+}
+
+/** Packages stay outside: Yjs must be the one copy Next loads too, and some hold native code. */
+async function bundle() {
+  const { build } = await import("esbuild");
+  const entries = Object.entries(BUNDLES).filter(([, from]) => existsSync(inRoot(from)));
+  await build({
+    absWorkingDir: inRoot(),
+    entryPoints: Object.fromEntries(entries),
+    outdir: "dist",
+    outExtension: { ".js": ".mjs" },
+    bundle: true,
+    platform: "node",
+    target: "node20",
+    format: "esm",
+    packages: "external",
+    sourcemap: true,
+    logLevel: "error",
+  });
+}

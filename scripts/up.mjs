@@ -1,0 +1,14 @@
+/** `npm run up`: installs what is missing, builds if anything changed, starts the board. */
+import { ensureBuilt } from "./house/built.mjs";
+import { requireNode } from "./house/node-version.mjs";
+import { ensurePackages } from "./house/packages.mjs";
+import { plainly } from "./house/plainly.mjs";
+import { addressAsked, requireFreePort, serve } from "./house/serve.mjs";
+
+await plainly(async () => {
+  requireNode();
+  await requireFreePort(addressAsked()); // before the long part
+  await ensurePackages();
+  await ensureBuilt();
+  serve(["dist/server.mjs"], { NODE_ENV: "production" });
+});

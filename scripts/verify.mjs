@@ -1,0 +1,14 @@
+/** `npm run verify`: installs what is missing, the browser too, and looks at everything. */
+import { ensureChromium } from "./house/chromium.mjs";
+import { requireNode } from "./house/node-version.mjs";
+import { ensurePackages } from "./house/packages.mjs";
+import { plainly } from "./house/plainly.mjs";
+import { ALL, take } from "./house/steps.mjs";
+import { closeWith } from "./house/verdict.mjs";
+
+await plainly(async () => {
+  requireNode();
+  await ensurePackages();
+  await ensureChromium();
+  closeWith(await take(ALL));
+});
