@@ -1,3 +1,9 @@
+export { advanceOf } from "./advance";
+export { defaultBrief } from "./brief";
+export { layOut } from "./lay-out";
+export { type Chance, newPanelId, newStrokeId } from "./new-id";
+export { readSheet, readSheetCounting, type SheetReading } from "./read-sheet";
+export { ORIGIN, SCHEMA } from "./schema";
 export type {
   Brief,
   InkStroke,
@@ -7,3 +13,18 @@ export type {
   SheetHead,
   StrokeId,
 } from "./sheet";
+export { SheetError } from "./sheet-error";
+export { openSheetView, type SheetView } from "./sheet-view";
+export { openUndo, type Undo } from "./undo";
+export { addPanel } from "./verbs/add-panel";
+export { amendHead } from "./verbs/amend-head";
+export { drawStroke } from "./verbs/draw-stroke";
+export { liftMark } from "./verbs/lift-mark";
+export { placeMark } from "./verbs/place-mark";
+export { relabelPanel } from "./verbs/relabel-panel";
+export { removePanel } from "./verbs/remove-panel";
+export { rubOut } from "./verbs/rub-out";
+export { setPlace } from "./verbs/set-place";
+export { slidePanel } from "./verbs/slide-panel";
+export { walkOf } from "./walk-of";
+export { prepareCritique, writeSheet } from "./write-sheet";

@@ -1,0 +1,54 @@
+import type * as Y from "yjs";
+import { advanceOf } from "./advance";
+import { defaultBrief } from "./brief";
+import type { Field } from "./field";
+import { HEAD_FIELDS } from "./fields";
+import { headOf } from "./schema";
+import type { SheetHead } from "./sheet";
+
+/** What stands in for a head that is not there yet, or a field of it that is not what it should be. */
+const BLANK: SheetHead = {
+  title: defaultBrief.title,
+  shot: defaultBrief.shot,
+  kind: defaultBrief.kind,
+  framesPerSecond: defaultBrief.framesPerSecond,
+  exposure: defaultBrief.exposure,
+  yardstick: "trade",
+  travel: defaultBrief.travel,
+  framesPerStep: defaultBrief.framesPerStep,
+  stepLength: defaultBrief.stepLength,
+  advance: advanceOf(defaultBrief.stepLength, defaultBrief.framesPerStep),
+  build: defaultBrief.build,
+  loop: { from: 1, to: 25 },
+  credit: "",
+};
+
+/**
+ * The head as a plain value. A field that is missing or makes no sense is taken from a plain brief.
+ * @param skipped told the name of each field that is there and makes no sense
+ */
+export function readHead(doc: Y.Doc, skipped: (name: string) => void): SheetHead {
+  const map = headOf(doc);
+  const read = <K extends keyof SheetHead>(name: K): SheetHead[K] => {
+    const field: Field<SheetHead[K]> = HEAD_FIELDS[name];
+    const value = map.get(name);
+    if (field.fits(value)) return value;
+    if (value !== undefined) skipped(name);
+    return BLANK[name];
+  };
+  return {
+    title: read("title"),
+    shot: read("shot"),
+    kind: read("kind"),
+    framesPerSecond: read("framesPerSecond"),
+    exposure: read("exposure"),
+    yardstick: read("yardstick"),
+    travel: read("travel"),
+    framesPerStep: read("framesPerStep"),
+    stepLength: read("stepLength"),
+    advance: read("advance"),
+    build: read("build"),
+    loop: read("loop"),
+    credit: read("credit"),
+  };
+}

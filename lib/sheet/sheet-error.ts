@@ -1,0 +1,5 @@
+import { CodedError } from "../coded-error";
+
+export class SheetError extends CodedError<"panel-missing"> {
+  override name = "SheetError";
+}

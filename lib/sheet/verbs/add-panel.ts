@@ -1,0 +1,29 @@
+import type * as Y from "yjs";
+import { PANEL_FIELDS } from "../fields";
+import { emptyPanel } from "../lay-out";
+import { requireField } from "../require-field";
+import { ORIGIN, panelsOf } from "../schema";
+import type { Panel, PanelId } from "../sheet";
+import { panelMap } from "../write-sheet";
+
+/**
+ * Hangs a new, empty panel on the strip. Two people who add one at the same frame get two, side by side.
+ * Undoing it takes the panel off the strip; what others drew or marked in it comes back with redo.
+ *
+ * Units:   frames; place in leg lengths
+ * Errors:  RangeError unless frame, pose, weight and place are ones a panel may have, and the id is new
+ */
+export function addPanel(
+  doc: Y.Doc,
+  id: PanelId,
+  given: Pick<Panel, "frame" | "pose" | "weightOn"> & { readonly place?: number | null },
+): void {
+  const { frame, pose, weightOn, place = null } = given;
+  requireField("addPanel", "a frame that is", PANEL_FIELDS.frame, frame);
+  requireField("addPanel", "a place that is", PANEL_FIELDS.place, place);
+  if (panelsOf(doc).has(id)) throw new RangeError(`addPanel needs a new id, got ${id} again`);
+  const panel = emptyPanel({ id, frame, pose, weightOn, place });
+  doc.transact(() => {
+    panelsOf(doc).set(id, panelMap(panel));
+  }, ORIGIN.hand);
+}

@@ -1,0 +1,19 @@
+import type * as Y from "yjs";
+import { packStroke, type Stroke } from "../../ink";
+import { ORIGIN, panelOf, strokesOf } from "../schema";
+import type { StrokeId } from "../sheet";
+
+/**
+ * Keeps a finished stroke, whole, when the pen lifts. Strokes have ids of their own, so two people's
+ * never meet. One drawn into a panel that was removed meanwhile is kept, and shows when the panel is back.
+ *
+ * Units:   panel units, pressure 0..1
+ * Errors:  SheetError "panel-missing"; RangeError for what is no stroke (see `packStroke`)
+ */
+export function drawStroke(doc: Y.Doc, id: StrokeId, stroke: Stroke): void {
+  const bytes = packStroke(stroke);
+  doc.transact(() => {
+    panelOf(doc, stroke.panel);
+    strokesOf(doc).set(id, bytes);
+  }, ORIGIN.hand);
+}

@@ -1,0 +1,13 @@
+import type * as Y from "yjs";
+import { ORIGIN, strokesOf } from "../schema";
+import type { StrokeId } from "../sheet";
+
+/**
+ * Rubs out whole strokes, all in one step. When two rub out the same stroke and both undo, it is back
+ * once. A stroke that is not there any more is already rubbed out.
+ */
+export function rubOut(doc: Y.Doc, ids: Iterable<StrokeId>): void {
+  doc.transact(() => {
+    for (const id of ids) strokesOf(doc).delete(id);
+  }, ORIGIN.hand);
+}
