@@ -1,0 +1,40 @@
+import { existsSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+
+/** One line of the table: what was measured, and the figure with its unit. */
+interface Measured {
+  readonly what: string;
+  readonly figure: string | number;
+}
+
+/** The benches, each in its own file and exporting one function of that name. */
+const BENCHES = {
+  review: "benchReview",
+  ink: "benchInk",
+  pen: "benchPen",
+  latency: "benchLatency",
+} as const;
+
+const asked = process.argv.slice(2);
+const unknown = asked.filter((name) => !(name in BENCHES));
+if (unknown.length > 0) {
+  console.error(`no bench ${unknown.join(", ")}; there are ${Object.keys(BENCHES).join(", ")}`);
+  process.exit(2);
+}
+
+const rows: (Measured & { readonly bench: string })[] = [];
+for (const [bench, exported] of Object.entries(BENCHES)) {
+  const file = fileURLToPath(new URL(`${bench}.ts`, import.meta.url));
+  if (!existsSync(file) || (asked.length > 0 && !asked.includes(bench))) continue;
+  console.error(`measuring ${bench} …`);
+  const module = (await import(file)) as Record<string, () => Promise<readonly Measured[]>>;
+  const measure = module[exported];
+  if (measure === undefined) throw new TypeError(`${bench}.ts exports no ${exported}`);
+  rows.push(...(await measure()).map((row) => ({ bench, ...row })));
+}
+
+const width = Math.max(4, ...rows.map((row) => row.what.length));
+console.log(`${"bench".padEnd(8)}  ${"what".padEnd(width)}  figure`);
+for (const { bench, what, figure } of rows) {
+  console.log(`${bench.padEnd(8)}  ${what.padEnd(width)}  ${figure}`);
+}
