@@ -5,8 +5,8 @@ import type { Yardstick } from "./walk";
 
 export type Level = "shows" | "may-show" | "tidy";
 
-/** Units a reading may come in. `leg` is a leg length, `share` a fraction of 1. */
-export type Unit = "leg" | "frames" | "share" | "leg/frame";
+/** Units a reading may come in. `leg` is a leg length, `share` a fraction of 1, `rad` a radian. */
+export type Unit = "leg" | "frames" | "share" | "leg/frame" | "rad";
 
 export interface Reading {
   readonly value: number;

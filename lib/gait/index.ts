@@ -1,3 +1,5 @@
+export type { Answer, NoReading, Value } from "./answer";
+export { cadence } from "./cadence";
 export type {
   CannotTell,
   CheckId,
@@ -9,6 +11,26 @@ export type {
   Spot,
   Unit,
 } from "./finding";
+export { froude } from "./froude";
+export type { GapCell } from "./gap-row";
+export { type GroundMark, groundMark, placeOf } from "./ground-mark";
+export type { BandPoint, HipBand, HipCurve, HipPoint } from "./hip-curve";
+export { type HipHeight, hipHeight } from "./hip-height";
+export {
+  footPitch,
+  kneeBend,
+  type PanelReading,
+  type PanelReadingId,
+  panelReadings,
+  type YesNo,
+} from "./panel-readings";
+export { POSE_SHARES } from "./pose-shares";
+export type { Quieted, QuietTopic } from "./quiet";
+export { type Review, reviewWalk } from "./review-walk";
+export { findSteps, type Step } from "./step";
+export type { StepReading } from "./step-readings";
+export { symmetryIndex } from "./symmetry-index";
+export { type Pace, type Tempo, tempo } from "./tempo";
 export {
   KINDS,
   type Travel,
@@ -18,3 +40,4 @@ export {
   YARDSTICKS,
   type Yardstick,
 } from "./walk";
+export { walkLegLength } from "./walk-leg";

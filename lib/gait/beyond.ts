@@ -1,0 +1,10 @@
+/**
+ * What arithmetic alone can add to a reading that is exact: less than this beyond a threshold is
+ * not beyond it. Leg lengths, shares and frames alike; a millionth of a leg is under a micrometre.
+ */
+const NOISE = 1e-6;
+
+/** Whether a reading lies beyond its limit by more than its own ±. False for what is no number. */
+export function clearlyBeyond(value: number, plusMinus: number, limit: number): boolean {
+  return value - plusMinus > limit + NOISE;
+}

@@ -1,0 +1,150 @@
+import { rootSumSquare } from "../../geometry";
+import type { StepPose } from "../../motion";
+import { clearlyBeyond } from "../beyond";
+import type { CannotTell, Finding, Reading, Remark, Spot } from "../finding";
+import type { HipHeight } from "../hip-height";
+import { isQuiet } from "../quiet";
+import type { Step } from "../step";
+import type { Study } from "../study";
+import type { WalkPanel } from "../walk";
+import { capital, listed, percent, sided } from "../words";
+import { HIP_RULES, type HipRule } from "./hip-rules";
+
+/**
+ * Where a limit is 0 there is nothing to take a multiple of, so ranking counts in these instead.
+ * Leg lengths: 1 %, the ± within which a drawing is read.
+ */
+const RANKED_BY = 0.01;
+
+/** A pose of a step whose hips could be read. */
+interface Posed {
+  readonly panel: WalkPanel;
+  readonly hip: HipHeight;
+}
+
+/**
+ * Do the hips sink and rise in the order that the yardstick expects? Trade: down below contact,
+ * contact below passing, passing below up. Life: passing above the down, not clearly below the
+ * contact, and the down not clearly above the contact; the up may stand anywhere.
+ *
+ * Shapes:  a remark for each pair out of order; else one answer a step
+ * Units:   leg lengths
+ * Errors:  none; a pose or hip that is missing answers "cannot-tell"
+ * Source:  beside each rule, in `hip-rules`
+ */
+export function hipOrder(study: Study): readonly Finding[] {
+  const { walk, yardstick, steps } = study;
+  if (isQuiet(walk.kind, "hip-order")) return [];
+  if (steps.length === 0) return [cannotTell(null, [], "a contact and the poses that follow it")];
+  const rules = HIP_RULES[yardstick].filter(
+    ({ topic }) => topic === null || !isQuiet(walk.kind, topic),
+  );
+  return steps.flatMap((step) => judgeStep(study, step, rules));
+}
+
+function judgeStep(study: Study, step: Step, rules: readonly HipRule[]): Finding[] {
+  const remarks = rules
+    .map((rule) => judgeRule(study, step, rule))
+    .filter((remark) => remark !== null);
+  const needs = missing(study, step, rules);
+  const panels = step.panels.map(({ id }) => id);
+  if (needs !== null) return [...remarks, cannotTell(step, panels, needs)];
+  if (remarks.length > 0) return remarks;
+  const [main] = rules;
+  const measured = main === undefined ? null : (rise(study, step, main)?.measured ?? null);
+  return [{ kind: "sound", check: "hip-order", side: step.weightOn, panels, measured }];
+}
+
+function judgeRule(study: Study, step: Step, rule: HipRule): Remark | null {
+  const found = rise(study, step, rule);
+  if (found === null) return null;
+  const { measured, subject, against } = found;
+  const sign = rule.stays === "below" ? 1 : -1;
+  if (!clearlyBeyond(sign * measured.value, measured.plusMinus, sign * rule.limit)) return null;
+  const posed = [subject, against].toSorted((a, b) => a.panel.frame - b.panel.frame);
+  return {
+    kind: "remark",
+    check: "hip-order",
+    level: "shows",
+    yardstick: study.yardstick,
+    side: step.weightOn,
+    panels: posed.map(({ panel }) => panel.id),
+    frames: posed.map(({ panel }) => panel.frame),
+    spots: posed.map(spotOf),
+    measured,
+    expected: { value: rule.limit, plusMinus: 0, unit: "leg" },
+    title: capital(`${sided(step.weightOn, "step")} ${rule.title}`),
+    why: sentence(study, step, rule, measured),
+    source: rule.source,
+    beyond: (sign * (measured.value - rule.limit)) / (Math.abs(rule.limit) || RANKED_BY),
+  };
+}
+
+/** How far the subject's hips stand over the other pose's, or null while one is not to be read. */
+function rise(study: Study, step: Step, { subject, against }: HipRule) {
+  const judged = posed(study, step[subject]);
+  const by = posed(study, step[against]);
+  if (judged === null || by === null) return null;
+  const measured: Reading = {
+    value: judged.hip.value - by.hip.value,
+    plusMinus: rootSumSquare(judged.hip.plusMinus, by.hip.plusMinus),
+    unit: "leg",
+  };
+  return { measured, subject: judged, against: by };
+}
+
+function posed(study: Study, panel: WalkPanel | null): Posed | null {
+  if (panel === null) return null;
+  const hip = study.hipOf(panel);
+  return hip.kind === "value" ? { panel, hip } : null;
+}
+
+function spotOf({ panel, hip }: Posed): Spot {
+  return { panel: panel.id, view: hip.view, joints: hip.joints };
+}
+
+function sentence(study: Study, step: Step, rule: HipRule, measured: Reading): string {
+  const here = `At the ${sided(step.weightOn, rule.subject)} the hips ${standing(measured)} the ${rule.against}`;
+  const asked = `${study.yardstick} has them ${allowed(rule)}`;
+  const partner = study.steps
+    .filter(({ weightOn }) => weightOn !== null && weightOn !== step.weightOn)
+    .map((other) => ({ side: other.weightOn, found: rise(study, other, rule) }))
+    .find(({ found }) => found !== null);
+  const beside =
+    partner?.found == null
+      ? ""
+      : ` On the ${partner.side} step they ${standing(partner.found.measured)} it.`;
+  return `${here}; ${asked}: ${rule.sees}.${beside}`;
+}
+
+function standing(measured: Reading): string {
+  return measured.value < 0
+    ? `lie ${percent(measured)} of a leg below`
+    : `stand ${percent(measured)} of a leg above`;
+}
+
+function allowed({ stays, limit }: HipRule): string {
+  if (limit === 0) return `${stays} it`;
+  const most = percent({ value: limit, plusMinus: 0 });
+  return `at most ${most} ${limit < 0 ? "below" : "above"} it`;
+}
+
+/** What keeps the step from a whole answer, as a phrase after "needs"; null when nothing does. */
+function missing(study: Study, step: Step, rules: readonly HipRule[]): string | null {
+  if (study.leg.kind === "cannot-tell") return study.leg.needs;
+  const poses = new Set<StepPose>(rules.flatMap(({ subject, against }) => [against, subject]));
+  const undrawn = [...poses].filter((pose) => step[pose] === null);
+  const unmarked = [...poses].filter((pose) => {
+    const panel = step[pose];
+    return panel !== null && study.hipOf(panel).kind === "cannot-tell";
+  });
+  const whose = sided(step.weightOn, "step");
+  const parts: string[] = [];
+  if (undrawn.length > 0) parts.push(`the ${listed(undrawn)} of the ${whose} drawn`);
+  if (unmarked.length > 0) parts.push(`the hips marked at the ${listed(unmarked)} of the ${whose}`);
+  return parts.length === 0 ? null : parts.join(", and ");
+}
+
+function cannotTell(step: Step | null, panels: readonly string[], needs: string): CannotTell {
+  return { kind: "cannot-tell", check: "hip-order", side: step?.weightOn ?? null, panels, needs };
+}

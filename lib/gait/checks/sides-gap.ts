@@ -1,0 +1,82 @@
+import { clearlyBeyond } from "../beyond";
+import { stepFrames } from "../expected-frames";
+import type { Finding, Level, Reading } from "../finding";
+import type { Step } from "../step";
+import type { Study } from "../study";
+import { symmetryIndex } from "../symmetry-index";
+import type { WalkPanel } from "../walk";
+import { framesInWords, sided } from "../words";
+
+/** Symmetry index of step times, as a share; worst first. */
+const LIMITS: readonly { readonly level: Level; readonly value: number }[] = [
+  { level: "shows", value: 0.15 }, // trips on 0.8 % of captured pairs
+  { level: "may-show", value: 0.1 }, // trips on 4.1 %
+];
+const SOURCE =
+  "Robinson, Herzog & Nigg (1987), J Manip Physiol Ther 10:172; captured pairs: over 15 % in 0.8 %, over 10 % in 4.1 %";
+
+/** Two steps, one after the other, and the frames that each takes. */
+interface Stride {
+  readonly first: Step;
+  readonly second: Step;
+}
+
+/**
+ * Do the two steps of a stride take the same time? Said only when they differ by more than one
+ * exposure: a frame more or less is how whole frames come out.
+ *
+ * Shapes:  one answer a stride; an odd step at the end is held against the one before it
+ */
+export function sidesGap(study: Study): readonly Finding[] {
+  const strides = stridesOf(study.steps);
+  if (strides.length > 0) return strides.map((stride) => judge(study, stride));
+  const needs = "both steps of a stride, each with the contact that ends it";
+  return [{ kind: "cannot-tell", check: "gaps", side: null, panels: [], needs }];
+}
+
+function judge(study: Study, { first, second }: Stride): Finding {
+  const panels = [first.contact, second.contact, second.next].filter((panel) => panel !== null);
+  const one = stepFrames(first);
+  const two = stepFrames(second);
+  const base = { check: "gaps", side: null, panels: panels.map(({ id }) => id) } as const;
+  if (one === null || two === null) {
+    return { kind: "cannot-tell", ...base, needs: "both steps of the stride ended by a contact" };
+  }
+  const index = symmetryIndex(one, two);
+  const measured: Reading = { value: index, plusMinus: 0, unit: "share" };
+  const broken = LIMITS.find(({ value }) => clearlyBeyond(index, 0, value));
+  const apart = clearlyBeyond(Math.abs(one - two), 0, study.walk.exposure);
+  if (broken === undefined || !apart) return { kind: "sound", ...base, measured };
+  return {
+    kind: "remark",
+    ...base,
+    level: broken.level,
+    yardstick: study.yardstick,
+    frames: frames(panels),
+    spots: [],
+    measured,
+    expected: { value: broken.value, plusMinus: 0, unit: "share" },
+    title: "The two steps differ in time",
+    why: `The ${sided(first.weightOn, "step")} takes ${framesInWords(one)} and the ${sided(second.weightOn, "step")} ${framesInWords(two)}, ${percentOf(index)} apart; up to ${percentOf(broken.value)} passes as even. It ${broken.level === "shows" ? "will" : "may"} read as a limp.`,
+    source: SOURCE,
+    beyond: (index - broken.value) / broken.value,
+  };
+}
+
+function stridesOf(steps: readonly Step[]): Stride[] {
+  const starts = steps.flatMap((_, index) => (index % 2 === 0 ? [index] : []));
+  return starts.flatMap((start) => {
+    const at = start === steps.length - 1 ? start - 1 : start;
+    const first = steps[at];
+    const second = steps[at + 1];
+    return first === undefined || second === undefined ? [] : [{ first, second }];
+  });
+}
+
+function frames(panels: readonly WalkPanel[]): number[] {
+  return panels.map(({ frame }) => frame);
+}
+
+function percentOf(share: number): string {
+  return `${(100 * share).toFixed(0)} %`;
+}

@@ -1,0 +1,190 @@
+import { limbJoint, otherSide, type Side } from "../../body";
+import { rootSumSquare } from "../../geometry";
+import { clearlyBeyond } from "../beyond";
+import type { CannotTell, Finding, Level, Reading, Remark } from "../finding";
+import type { GroundMark } from "../ground-mark";
+import type { Step } from "../step";
+import type { Study } from "../study";
+import type { WalkPanel } from "../walk";
+import { capital, percent } from "../words";
+
+/** How far a mark of the planted foot may travel, and between which poses that is asked. */
+interface SlideRule {
+  readonly joint: "ball" | "heel";
+  readonly from: "contact" | "down";
+  /** Leg lengths, worst first. */
+  readonly forward: readonly Limit[];
+  readonly source: string;
+}
+interface Limit {
+  readonly level: Level;
+  readonly value: number;
+}
+
+/** Leg lengths, either mark. No captured step slid backward; the rest is room for the pencil. */
+const BACKWARD: readonly Limit[] = [{ level: "shows", value: 0.02 }];
+const BACKWARD_SOURCE = "317 captured steps by 15 people: none slid backward";
+
+const RULES: readonly SlideRule[] = [
+  {
+    joint: "ball",
+    from: "down",
+    forward: [
+      { level: "shows", value: 0.05 }, // trips on 0 % of the captured steps
+      { level: "may-show", value: 0.04 }, // trips on 3.5 %
+    ],
+    source:
+      "317 captured steps by 15 people: from down to passing the ball moves more than 5 % of a leg in none, more than 4 % in 3.5 %",
+  },
+  {
+    joint: "heel",
+    from: "contact",
+    forward: [{ level: "shows", value: 0.05 }], // trips on 0 % of the captured steps
+    source:
+      "317 captured steps by 15 people: from contact to passing the heel moves more than 5 % of a leg in none",
+  },
+];
+
+const RANK: Readonly<Record<Level, number>> = { shows: 2, "may-show": 1, tidy: 0 };
+
+/**
+ * Does the foot that carries the weight stay where it was put down? The ball is followed from the
+ * down to passing, the heel from the contact. That the ball and ankle come forward while the foot
+ * rolls over its heel, between contact and flat, is honest and not asked about.
+ *
+ * Shapes:  at most one remark a step; else an answer for each mark
+ * Units:   leg lengths along the ground, forward positive
+ * Errors:  none; missing poses, marks or sides answer "cannot-tell"
+ * Source:  beside each limit
+ */
+export function slide(study: Study): readonly Finding[] {
+  if (study.steps.length === 0) {
+    return [cannotTell(null, [], "a contact and the poses that follow it")];
+  }
+  return study.steps.flatMap((step) => {
+    const { weightOn } = step;
+    if (weightOn === null) {
+      return [cannotTell(null, [step.contact.id], "to know whose weight the step carries")];
+    }
+    return oneRemark(RULES.map((rule) => judge(study, step, weightOn, rule)));
+  });
+}
+
+/** Both marks of a foot that slips tell of one slip: the graver is kept. */
+function oneRemark(findings: readonly Finding[]): Finding[] {
+  const remarks = findings.filter((finding) => finding.kind === "remark");
+  const [worst] = remarks.toSorted((a, b) => RANK[b.level] - RANK[a.level] || b.beyond - a.beyond);
+  const others = findings.filter((finding) => finding.kind === "cannot-tell");
+  return worst === undefined ? [...findings] : [worst, ...others];
+}
+
+interface Travel {
+  readonly panel: WalkPanel;
+  readonly measured: Reading;
+}
+
+function judge(study: Study, step: Step, side: Side, rule: SlideRule): Finding {
+  const joint = limbJoint(side, rule.joint);
+  const { leg, walk } = study;
+  const from = step[rule.from];
+  const { passing } = step;
+  const start = from === null ? null : study.ground(from, joint);
+  const panels = [from, passing].filter((panel) => panel !== null).map(({ id }) => id);
+  if (leg.kind === "cannot-tell") return cannotTell(side, panels, leg.needs);
+  if (!Number.isFinite(walk.advance)) return cannotTell(side, panels, "the advance in numbers");
+  if (
+    from === null ||
+    passing === null ||
+    start === null ||
+    study.ground(passing, joint) === null
+  ) {
+    const needs = `the ${side} ${rule.joint} marked at its ${rule.from} and passing`;
+    return cannotTell(side, panels, needs);
+  }
+  const travels = stanceAfter(step, side, from, passing).flatMap((panel) => {
+    const mark = study.ground(panel, joint);
+    return mark === null ? [] : [{ panel, measured: travel(start, mark) }];
+  });
+  const farthest = travels.toSorted((a, b) => excess(b, rule) - excess(a, rule))[0];
+  if (farthest === undefined) {
+    return cannotTell(side, panels, `the ${side} passing after its ${rule.from}`);
+  }
+  const limit = limitBroken(farthest.measured, rule);
+  if (limit === null) {
+    return { kind: "sound", check: "slide", side, panels, measured: farthest.measured };
+  }
+  return remark(study, { side, rule, from, limit, farthest });
+}
+
+/** The panels of the stance after its first, up to passing, that carry this side's weight. */
+function stanceAfter(step: Step, side: Side, from: WalkPanel, passing: WalkPanel): WalkPanel[] {
+  const { panels } = step;
+  return panels
+    .slice(panels.indexOf(from) + 1, panels.indexOf(passing) + 1)
+    .filter(({ weightOn }) => weightOn !== otherSide(side));
+}
+
+function travel(start: GroundMark, end: GroundMark): Reading {
+  return {
+    value: end.x - start.x,
+    plusMinus: rootSumSquare(start.plusMinus, end.plusMinus),
+    unit: "leg",
+  };
+}
+
+function limitsFor({ value }: Reading, rule: SlideRule): readonly Limit[] {
+  return value < 0 ? BACKWARD : rule.forward;
+}
+
+/** How far a travel lies beyond its gravest limit: what tells the worst panel of a stance. */
+function excess({ measured }: Travel, rule: SlideRule): number {
+  const gravest = limitsFor(measured, rule)[0]?.value ?? Number.NaN;
+  return Math.abs(measured.value) - measured.plusMinus - gravest;
+}
+
+function limitBroken(measured: Reading, rule: SlideRule): Limit | null {
+  const { value, plusMinus } = measured;
+  const broken = limitsFor(measured, rule).find((limit) =>
+    clearlyBeyond(Math.abs(value), plusMinus, limit.value),
+  );
+  return broken ?? null;
+}
+
+interface Slip {
+  readonly side: Side;
+  readonly rule: SlideRule;
+  readonly from: WalkPanel;
+  readonly limit: Limit;
+  readonly farthest: Travel;
+}
+
+function remark({ yardstick }: Study, { side, rule, from, limit, farthest }: Slip): Remark {
+  const { measured, panel } = farthest;
+  const back = measured.value < 0;
+  const most = percent({ value: limit.value, plusMinus: 0 });
+  const way = back ? "back" : "forward";
+  return {
+    kind: "remark",
+    check: "slide",
+    level: limit.level,
+    yardstick,
+    side,
+    panels: [from.id, panel.id],
+    frames: [from.frame, panel.frame],
+    spots: [from, panel].map(({ id }) => ({
+      panel: id,
+      view: "side",
+      joints: [limbJoint(side, rule.joint)],
+    })),
+    measured,
+    expected: { value: back ? -limit.value : limit.value, plusMinus: 0, unit: "leg" },
+    title: capital(back ? `${side} foot slides back` : `${side} foot slips`),
+    why: `The ${side} foot carries the weight and its ${rule.joint} moves ${percent(measured)} of a leg ${way} from frame ${from.frame} to ${panel.frame}; up to ${most} passes as planted. It ${limit.level === "shows" ? "will" : "may"} be seen to slide.`,
+    source: back ? BACKWARD_SOURCE : rule.source,
+    beyond: (Math.abs(measured.value) - limit.value) / limit.value,
+  };
+}
+
+function cannotTell(side: Side | null, panels: readonly string[], needs: string): CannotTell {
+  return { kind: "cannot-tell", check: "slide", side, panels, needs };
+}

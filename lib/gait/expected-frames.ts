@@ -1,0 +1,53 @@
+import { type Frame, nearestDrawn, STEP_POSES } from "../motion";
+import { POSE_SHARES } from "./pose-shares";
+import type { Step } from "./step";
+import type { Walk, WalkPanel, Yardstick } from "./walk";
+
+/** A panel of a step, with the drawn frame nearest to where the yardstick puts its pose. */
+export interface Timed {
+  readonly panel: WalkPanel;
+  readonly expected: Frame;
+}
+
+/**
+ * Where the yardstick puts the poses of a step, its two contacts staying where they are. Half-way
+ * between two drawn frames either will do, and the one nearer to the drawing is taken.
+ *
+ * Shapes:  the contact, the named poses that were drawn, the next contact; in the panels' order
+ * Errors:  none; null while the step has no next contact or its frames do not rise
+ */
+export function expectedFrames(
+  step: Step,
+  yardstick: Yardstick,
+  { exposure }: Pick<Walk, "exposure">,
+): readonly Timed[] | null {
+  const { contact, next } = step;
+  const length = stepFrames(step);
+  if (next === null || length === null) return null;
+  const inner = STEP_POSES.flatMap((pose): Timed[] => {
+    const panel = step[pose];
+    if (panel === null || panel === contact) return [];
+    const moment = contact.frame + POSE_SHARES[yardstick][pose] * length;
+    return [{ panel, expected: nearestTo(panel.frame, moment, exposure) }];
+  });
+  const order = (timed: Timed) => step.panels.indexOf(timed.panel);
+  return [
+    { panel: contact, expected: contact.frame },
+    ...inner.toSorted((a, b) => order(a) - order(b)),
+    { panel: next, expected: next.frame },
+  ];
+}
+
+/** Frames from a step's contact to the next, or null where that is not above 0. */
+export function stepFrames({ contact, next }: Step): number | null {
+  if (next === null) return null;
+  const frames = next.frame - contact.frame;
+  return Number.isFinite(frames) && frames > 0 ? frames : null;
+}
+
+function nearestTo(drawn: Frame, moment: number, exposure: Walk["exposure"]): Frame {
+  const late = nearestDrawn(moment, exposure);
+  const early = late - exposure;
+  const tied = Math.abs(moment - early - (late - moment)) < 1e-9;
+  return tied && Math.abs(drawn - early) < Math.abs(drawn - late) ? early : late;
+}

@@ -1,0 +1,49 @@
+import { expectedFrames } from "./expected-frames";
+import type { Remark } from "./finding";
+import type { Study } from "./study";
+
+/** Two panels next to each other on the strip, and the frames between them. */
+export interface GapCell {
+  readonly from: string;
+  readonly to: string;
+  /** Frames from the one to the other. */
+  readonly frames: number;
+  /** What the yardstick expects, or null where it expects nothing of these two. */
+  readonly expected: number | null;
+  /** Whether a remark about time speaks of both panels. */
+  readonly remarked: boolean;
+}
+
+/** The row of gaps under the ruler. Shapes: one cell between each two panels. Units: frames. */
+export function gapRow(study: Study, remarks: readonly Remark[]): readonly GapCell[] {
+  const expected = expectedBetween(study);
+  const inTime = remarks.filter(({ check }) => check === "gaps").map(({ panels }) => panels);
+  const { panels } = study.walk;
+  return panels.slice(1).flatMap((to, index) => {
+    const from = panels[index];
+    if (from === undefined) return [];
+    return [
+      {
+        from: from.id,
+        to: to.id,
+        frames: to.frame - from.frame,
+        expected: expected.get(`${from.id} ${to.id}`) ?? null,
+        remarked: inTime.some((ids) => ids.includes(from.id) && ids.includes(to.id)),
+      },
+    ];
+  });
+}
+
+/** Expected frames by "from to", for panels of a step that stand in the yardstick's order. */
+function expectedBetween({ steps, yardstick, walk }: Study): ReadonlyMap<string, number> {
+  const between = new Map<string, number>();
+  for (const step of steps) {
+    const timed = expectedFrames(step, yardstick, walk) ?? [];
+    timed.slice(1).forEach((to, index) => {
+      const from = timed[index];
+      if (from === undefined || to.expected < from.expected) return;
+      between.set(`${from.panel.id} ${to.panel.id}`, to.expected - from.expected);
+    });
+  }
+  return between;
+}

@@ -1,0 +1,46 @@
+import type { CheckId } from "./finding";
+import type { WalkKind } from "./walk";
+
+/** What a kind of walk asks not to be judged: a check, or a part of one. */
+export type QuietTopic = "hip-order" | "hip-order:up" | "gaps" | "gaps:sides";
+
+/** Said once for a walk: what is not judged, and why not. */
+export interface Quieted {
+  readonly check: CheckId;
+  readonly topic: QuietTopic;
+  readonly why: string;
+}
+
+const NOT_JUDGED: Readonly<Record<WalkKind, readonly Quieted[]>> = {
+  plain: [],
+  heavy: [quiet("hip-order", "hip-order:up", "a heavy walk need not rise to its up")],
+  limp: [quiet("gaps", "gaps:sides", "a limp takes its two steps in different times")],
+  sneak: [],
+  child: [],
+  "double-bounce": [
+    quiet(
+      "hip-order",
+      "hip-order",
+      "a double bounce sinks twice a step, so its poses have another order",
+    ),
+  ],
+  march: [],
+  free: [
+    quiet("hip-order", "hip-order", "a free walk keeps its own order of heights"),
+    quiet("gaps", "gaps", "a free walk keeps its own time"),
+  ],
+};
+
+/** What is not judged in a walk of this kind. */
+export function quietedIn(kind: WalkKind): readonly Quieted[] {
+  return NOT_JUDGED[kind];
+}
+
+/** Whether a walk of this kind asks for silence on the topic. */
+export function isQuiet(kind: WalkKind, topic: QuietTopic): boolean {
+  return NOT_JUDGED[kind].some((quieted) => quieted.topic === topic);
+}
+
+function quiet(check: CheckId, topic: QuietTopic, why: string): Quieted {
+  return { check, topic, why };
+}

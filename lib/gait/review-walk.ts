@@ -1,0 +1,66 @@
+import type { LegLength } from "../body";
+import { CHECKS } from "./checks";
+import type { CannotTell, Finding, Remark } from "./finding";
+import { type GapCell, gapRow } from "./gap-row";
+import { type HipCurve, hipCurve } from "./hip-curve";
+import type { PanelReading } from "./panel-readings";
+import { type Quieted, quietedIn } from "./quiet";
+import { rankRemarks } from "./rank-remarks";
+import type { Step } from "./step";
+import { type StepReading, stepReading } from "./step-readings";
+import { studyWalk } from "./study";
+import type { Walk, Yardstick } from "./walk";
+
+/** A walk read whole: what was measured, and what there is to say about it. */
+export interface Review {
+  readonly yardstick: Yardstick;
+  /** The leg on the paper and where it was measured, or what is needed for that. */
+  readonly legLength: LegLength;
+  readonly steps: readonly Step[];
+  readonly stepReadings: readonly StepReading[];
+  /** Every check's answers, in the order of checks and steps. */
+  readonly findings: readonly Finding[];
+  /** The remarks among them, gravest first. */
+  readonly remarks: readonly Remark[];
+  readonly cannotTell: readonly CannotTell[];
+  /** What this kind of walk asks not to be judged: said once. */
+  readonly quieted: readonly Quieted[];
+  /** The remarks that speak of a panel, by its id, gravest first. */
+  readonly remarksByPanel: ReadonlyMap<string, readonly Remark[]>;
+  readonly readingsByPanel: ReadonlyMap<string, readonly PanelReading[]>;
+  readonly hipCurve: HipCurve;
+  readonly gapRow: readonly GapCell[];
+}
+
+/**
+ * Reads a walk and judges it by a yardstick. It runs a list of checks and knows none by name.
+ *
+ * Shapes:  any number of panels, in frame order
+ * Units:   leg lengths, frames, shares, radians
+ * Errors:  none; what cannot be read answers "cannot-tell"
+ */
+export function reviewWalk(walk: Walk, yardstick: Yardstick): Review {
+  const study = studyWalk(walk, yardstick);
+  const findings = CHECKS.flatMap((check) => check(study));
+  const remarks = rankRemarks(findings.filter((finding) => finding.kind === "remark"));
+  return {
+    yardstick,
+    legLength: study.leg,
+    steps: study.steps,
+    stepReadings: study.steps.map((step) => stepReading(study, step)),
+    findings,
+    remarks,
+    cannotTell: findings.filter((finding) => finding.kind === "cannot-tell"),
+    quieted: quietedIn(walk.kind),
+    remarksByPanel: byPanel(walk, remarks),
+    readingsByPanel: new Map(walk.panels.map((panel) => [panel.id, study.readingsOf(panel)])),
+    hipCurve: hipCurve(study),
+    gapRow: gapRow(study, remarks),
+  };
+}
+
+function byPanel({ panels }: Walk, remarks: readonly Remark[]) {
+  return new Map(
+    panels.map(({ id }) => [id, remarks.filter((remark) => remark.panels.includes(id))]),
+  );
+}

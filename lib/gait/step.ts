@@ -1,0 +1,73 @@
+import { otherSide, type Side } from "../body";
+import type { PoseName, StepPose } from "../motion";
+import type { WalkPanel } from "./walk";
+
+/** A step: from one foot's contact to the other's, as far as it was drawn. */
+export interface Step {
+  /** The side that receives and carries the weight; null while nobody said. */
+  readonly weightOn: Side | null;
+  readonly contact: WalkPanel;
+  readonly down: WalkPanel | null;
+  readonly passing: WalkPanel | null;
+  readonly up: WalkPanel | null;
+  /** The other foot's contact, where the next step begins. */
+  readonly next: WalkPanel | null;
+  /** Every panel from the contact up to the next contact, which is not among them. */
+  readonly panels: readonly WalkPanel[];
+}
+
+/** Panels that stand before the walk itself. */
+const BEFORE_THE_WALK: ReadonlySet<PoseName> = new Set(["stand", "lead-in"]);
+
+/**
+ * The steps of a walk, by the panels' labels and whose weight they carry. A contact with nothing
+ * after it ends the step before and starts none.
+ *
+ * Shapes:  panels in frame order, steps in the same order
+ * Errors:  none; what was not drawn or said is null
+ */
+export function findSteps(panels: readonly WalkPanel[]): readonly Step[] {
+  const walking = panels.filter((panel) => !BEFORE_THE_WALK.has(panel.pose));
+  const starts = walking.flatMap((panel, index) => (panel.pose === "contact" ? [index] : []));
+  return starts.flatMap((start, nth) => {
+    const end = starts[nth + 1];
+    const between = walking.slice(start, end);
+    const next = end === undefined ? null : (walking[end] ?? null);
+    if (between.length === 1 && next === null) return [];
+    return stepOf(between, next);
+  });
+}
+
+function stepOf(panels: readonly WalkPanel[], next: WalkPanel | null): Step[] {
+  const [contact, ...inner] = panels;
+  if (contact === undefined) return [];
+  const weightOn = contact.weightOn ?? agreedSide(inner);
+  const carried = inner.filter(
+    (panel) => weightOn === null || panel.weightOn === null || panel.weightOn === weightOn,
+  );
+  const first = (pose: StepPose) => carried.find((panel) => panel.pose === pose) ?? null;
+  return [
+    {
+      weightOn,
+      contact,
+      down: first("down"),
+      passing: first("passing"),
+      up: first("up"),
+      next: landsOnTheOther(weightOn, next) ? next : null,
+      panels,
+    },
+  ];
+}
+
+/** The side that every panel which names one agrees on. */
+function agreedSide(panels: readonly WalkPanel[]): Side | null {
+  const sides = new Set(panels.map((panel) => panel.weightOn).filter((side) => side !== null));
+  const [only, second] = [...sides];
+  return second === undefined ? (only ?? null) : null;
+}
+
+/** Twice the same foot is a hop or a missing contact, not a step. */
+function landsOnTheOther(weightOn: Side | null, next: WalkPanel | null): boolean {
+  if (next === null || next.weightOn === null || weightOn === null) return true;
+  return next.weightOn === otherSide(weightOn);
+}
