@@ -1,5 +1,6 @@
 export { advanceOf } from "./advance";
 export { defaultBrief } from "./brief";
+export { capturedExample } from "./captured-example";
 export { layOut } from "./lay-out";
 export { type Chance, newPanelId, newStrokeId } from "./new-id";
 export { readSheet, readSheetCounting, type SheetReading } from "./read-sheet";
