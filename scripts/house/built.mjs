@@ -12,7 +12,7 @@ const READS = [
 /** Bundles beside Next's own output: what is made, and from which module. */
 const BUNDLES = {
   server: "server/main.ts",
-  "store-worker": "server/store/store-worker.ts",
+  "store-worker": "server/store/worker.ts",
   cli: "bin/cli.ts",
 };
 

@@ -19,8 +19,10 @@ const FORMAT = {
 const TYPES = {
   name: "types",
   async work() {
-    // a stale .next/types names pages that are gone
-    rmSync(inRoot(".next/types"), { recursive: true, force: true });
+    // stale ones name pages that are gone
+    for (const types of [".next/types", ".next/dev/types"]) {
+      rmSync(inRoot(types), { recursive: true, force: true });
+    }
     const typegen = await runTool(NEXT, ["typegen"], { env: { NEXT_TELEMETRY_DISABLED: "1" } });
     if (typegen.code !== 0) return typegen;
     return runTool("typescript/bin/tsc", ["-p", "tsconfig.json"]);
