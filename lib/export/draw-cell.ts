@@ -1,0 +1,140 @@
+import type { Stretch } from "../body";
+import { VIEWS, type View } from "../geometry";
+import type { Panel } from "../sheet";
+import { traceSide } from "./draw-marks";
+import { drawPanel } from "./draw-panel";
+import { drawRemark } from "./draw-remarks";
+import { drawSign } from "./draw-sign";
+import { levelColour, PALETTE, sideColour } from "./palette";
+import type { KeyedRemark } from "./remark-keys";
+import { type Box, traceBox } from "./shapes";
+import type { Cell, StripLayout } from "./strip-layout";
+import type { Surface } from "./surface";
+import { drawText } from "./text-run";
+import type { MeasureText } from "./typeface";
+
+/** What a cell is drawn with. */
+export interface CellDrawing {
+  readonly cell: Cell;
+  readonly strip: StripLayout;
+  /** Remarks whose sign hangs here. */
+  readonly remarks: readonly KeyedRemark[];
+  readonly panelById: ReadonlyMap<string, Panel>;
+  readonly stretchOf: (panel: Panel) => Stretch;
+  readonly labelSize: number;
+  readonly measure: MeasureText;
+}
+
+/**
+ * Draws one panel as it hangs on the page: its label, both views in their papers, what the remarks
+ * point at, and the sign with the count of remarks in the corner.
+ *
+ * Units:   page pixels
+ */
+export function drawCell(surface: Surface, drawing: CellDrawing): void {
+  drawLabel(surface, drawing);
+  drawSideShape(surface, drawing);
+  for (const view of VIEWS) drawView(surface, drawing, view);
+  drawSigns(surface, drawing);
+}
+
+function drawView(surface: Surface, drawing: CellDrawing, view: View): void {
+  const { cell, strip, stretchOf, remarks, panelById } = drawing;
+  const { panel } = cell;
+  const box = cell.views[view];
+  const window = strip.windows[view];
+  const pixel = 1 / strip.scale;
+  surface.save();
+  surface.translate(box.x, box.y);
+  surface.scale(strip.scale, strip.scale);
+  surface.translate(-window.x, -window.y);
+  drawPanel(surface, { panel, view, stretch: stretchOf(panel), pixel, window });
+  for (const { key, remark } of remarks) {
+    const earlier = panelById.get(remark.panels[0] ?? "");
+    if (earlier === undefined || earlier === panel) continue;
+    drawRemark(surface, { remark, key, panel, view, earlier, stretchOf, window, pixel });
+  }
+  surface.restore();
+  drawRim(surface, box, remarks.length > 0);
+  if (panel.ink[view].length === 0 && Object.keys(panel.marks[view]).length === 0) {
+    drawEmpty(surface, box);
+  }
+}
+
+function drawRim(surface: Surface, box: Box, remarked: boolean): void {
+  surface.save();
+  surface.setLineDash([]);
+  traceBox(surface, box, 2);
+  surface.strokeStyle = remarked ? PALETTE.graphite : PALETTE.paperEdge;
+  surface.lineWidth = remarked ? 1.8 : 1.1;
+  surface.stroke();
+  surface.restore();
+}
+
+function drawEmpty(surface: Surface, box: Box): void {
+  drawText(surface, {
+    text: "not drawn yet",
+    x: box.x + box.width / 2,
+    y: box.y + box.height * 0.45,
+    face: { size: 14, weight: 400 },
+    colour: PALETTE.faintText,
+    align: "center",
+  });
+}
+
+function drawLabel(surface: Surface, { cell, labelSize }: CellDrawing): void {
+  const { panel, label } = cell;
+  drawText(surface, {
+    text: panel.pose,
+    x: label.x + 1,
+    y: label.y,
+    face: { size: labelSize, weight: 700 },
+    colour: PALETTE.text,
+  });
+  if (panel.weightOn === null) return;
+  const right = label.x + label.width - 1;
+  drawText(surface, {
+    text: panel.weightOn,
+    x: right,
+    y: label.y,
+    face: { size: labelSize - 1, weight: 600 },
+    colour: sideColour(panel.weightOn),
+    align: "right",
+  });
+}
+
+/** The side's shape stands before its word, which ends at the label's right edge. */
+function drawSideShape(surface: Surface, { cell, labelSize, measure }: CellDrawing): void {
+  const { weightOn } = cell.panel;
+  if (weightOn === null) return;
+  const words = measure(weightOn, { size: labelSize - 1, weight: 600 });
+  const at = {
+    x: cell.label.x + cell.label.width - 1 - words - labelSize * 0.55,
+    y: cell.label.y - labelSize * 0.34,
+  };
+  traceSide(surface, weightOn, at, labelSize * 0.3);
+  surface.fillStyle = sideColour(weightOn);
+  surface.fill();
+}
+
+const SIGN_RADIUS = 11;
+
+function drawSigns(surface: Surface, { cell, remarks }: CellDrawing): void {
+  const { side } = cell.views;
+  let x = side.x + side.width - SIGN_RADIUS - 8;
+  const y = side.y + SIGN_RADIUS + 9;
+  for (const level of ["shows", "may-show"] as const) {
+    const here = remarks.filter(({ remark }) => remark.level === level);
+    if (here.length === 0) continue;
+    drawSign(surface, level, { x, y }, SIGN_RADIUS, here.length);
+    drawText(surface, {
+      text: here.map(({ key }) => key).join(", "),
+      x,
+      y: y + SIGN_RADIUS + 15,
+      face: { size: 13, weight: 700 },
+      colour: levelColour(level),
+      align: "center",
+    });
+    x -= SIGN_RADIUS * 2 + 12;
+  }
+}

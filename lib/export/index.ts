@@ -1,0 +1,55 @@
+export { drawCell } from "./draw-cell";
+export { drawGaps } from "./draw-gaps";
+export { drawHipChart, type HeightRange, type HipChart, hipRange } from "./draw-hip-chart";
+export { drawLegend } from "./draw-legend";
+export { drawLimbs, drawMark, drawMarks, traceSide } from "./draw-marks";
+export {
+  drawGround,
+  drawHipLine,
+  drawInk,
+  drawPanel,
+  drawPaper,
+  hipsMiddle,
+  type PanelDrawing,
+  WHOLE_VIEW,
+} from "./draw-panel";
+export { drawRemark, type RemarkDrawing } from "./draw-remarks";
+export { drawRuler, drawStem } from "./draw-ruler";
+export { drawSheet } from "./draw-sheet";
+export { drawSign, SIGN_WORDS, type SignKind } from "./draw-sign";
+export { drawStroke, fillOutline } from "./draw-stroke";
+export { embedFonts, type FontFace } from "./embed-fonts";
+export { groundUnder } from "./ground-under";
+export { layOutPage, PAGE_WIDTH, type PageLayout, type PageWish } from "./page-layout";
+export { inkColour, levelColour, PALETTE, sideColour } from "./palette";
+export { type KeyedRemark, keyRemarks, remarksOn, unanswered } from "./remark-keys";
+export { type Ruler, rulerX, spread } from "./ruler";
+export {
+  type Box,
+  traceArrowHead,
+  traceBox,
+  traceCircle,
+  traceDiamond,
+  traceLine,
+  tracePolygon,
+  traceSquare,
+  traceTriangle,
+} from "./shapes";
+export { type PrintOptions, sheetSvg } from "./sheet-svg";
+export { natureWords, tempoWords } from "./sheet-words";
+export { type Cell, layOutStrip, type StripLayout, type StripRow } from "./strip-layout";
+export type { Surface } from "./surface";
+export { SvgSurface } from "./svg-surface";
+export { svgText } from "./svg-text";
+export { ellipsise, wrapAtMost, wrapText } from "./text-lines";
+export { drawText, type TextRun } from "./text-run";
+export {
+  FAMILY,
+  type Face,
+  fontOf,
+  type MeasureText,
+  measureShipped,
+  missingLetters,
+  WEIGHTS,
+  type Weight,
+} from "./typeface";

@@ -1,0 +1,58 @@
+import type { Side } from "../body";
+import type { Level } from "../gait";
+import type { InkColour } from "../ink";
+
+/**
+ * The colours of the drawing, on screen, in print and in SVG alike. They are the paper's own: a dim
+ * theme darkens the desk around it, never these. Colour never speaks alone: left and right, and the
+ * levels of a remark, also differ in shape (see `shapes.ts`), so that a black-and-white copy reads.
+ *
+ * Text colours keep 4.5 : 1 on the paper and on the page.
+ */
+export const PALETTE = {
+  page: "#ffffff",
+  paper: "#fbf8f1",
+  paperEdge: "#d8d0bf",
+  ground: "#a2987f",
+  graphite: "#2f2d2a",
+  text: "#2a2825",
+  faintText: "#655e51",
+  rule: "#cfc7b6",
+  band: "#e9e2d2",
+  bandEdge: "#c9bea6",
+  softBlue: "#5f86b6",
+  raspberry: "#a5155e",
+  raspberryWash: "#f7dbe7",
+  olive: "#755600",
+  oliveWash: "#f3ead0",
+  left: "#0b757c",
+  right: "#b04a17",
+} as const;
+
+/** The colour of one side: left teal, right burnt orange, neither graphite. */
+export function sideColour(side: Side | null): string {
+  if (side === null) return PALETTE.graphite;
+  return side === "left" ? PALETTE.left : PALETTE.right;
+}
+
+const INK: Readonly<Record<InkColour, string>> = {
+  graphite: PALETTE.graphite,
+  blue: PALETTE.softBlue,
+  raspberry: PALETTE.raspberry,
+};
+
+/** The colour that an ink dries to. */
+export function inkColour(ink: InkColour): string {
+  return INK[ink];
+}
+
+const LEVEL: Readonly<Record<Level, string>> = {
+  shows: PALETTE.raspberry,
+  "may-show": PALETTE.olive,
+  tidy: PALETTE.faintText,
+};
+
+/** The colour of a remark's level. */
+export function levelColour(level: Level): string {
+  return LEVEL[level];
+}
