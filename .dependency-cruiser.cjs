@@ -9,6 +9,7 @@ const forbid = (name, from, to, comment) => ({ name, severity: "error", comment,
 
 /** Packages as dependency-cruiser tells them from our own modules and from Node's. */
 const PACKAGES = ["npm", "npm-dev", "npm-optional", "npm-peer", "npm-bundled", "npm-no-pkg"];
+const COMMONS = "room|workspace|paper|controls|words"; // what every feature may use, and uses none
 const DOORS = "^lib/([^/]+/index|require|coded-error)[.]ts$";
 
 module.exports = {
@@ -107,9 +108,15 @@ module.exports = {
     ),
     forbid(
       "features-are-strangers",
-      { path: "^app/(_[a-z]+)/", pathNot: "^app/_(strip|controls|room|workspace)/" },
-      { path: "^app/_", pathNot: "^app/($1|_room|_workspace|_controls|_words)/" },
+      { path: "^app/(_[a-z]+)/", pathNot: `^app/_(strip|door|${COMMONS})/` },
+      { path: "^app/_", pathNot: [`^app/_(${COMMONS})/`, "^app/$1/"] },
       "they meet in _strip",
+    ),
+    forbid(
+      "door-opens-the-strip",
+      { path: "^app/_door/" },
+      { path: "^app/_", pathNot: `^app/_(door|strip|${COMMONS})/` },
+      "it lets people in and shows them one thing, the strip",
     ),
     forbid(
       "controls-know-no-sheet",
@@ -118,9 +125,9 @@ module.exports = {
       "buttons and sliders that have never heard of a sheet",
     ),
     forbid(
-      "rooms-serve-features",
-      { path: "^app/(_room|_workspace)/" },
-      { path: "^app/_", pathNot: "^app/_(room|workspace|words)/" },
+      "commons-serve-features",
+      { path: `^app/_(${COMMONS})/` },
+      { path: "^app/_", pathNot: `^app/_(${COMMONS})/` },
       "they are used by features and use none",
     ),
     // A cycle through `import type` is a remark between two files, not an order of loading (a store's

@@ -31,6 +31,8 @@ export const SOUND: Readonly<Record<string, string>> = {
   "app/_play/play.ts": "export const play = 1;",
   "app/_strip/strip.ts":
     'import { pen } from "../_ink/pen";\nimport { play } from "../_play/play";\nexport const strip = [pen, play];',
+  "app/_door/door.ts":
+    'import { store } from "../_workspace";\nexport const door = [store, () => import("../_strip/strip")];',
   "server/main.ts":
     'import "node:http";\nimport { Doc } from "yjs";\nimport { bytes } from "../shared/protocol";\nimport { fresh } from "./new-sheet";\nexport const main = [Doc, bytes, fresh];',
   "server/new-sheet.ts": 'import { sheet } from "../lib/sheet";\nexport const fresh = sheet;',
@@ -112,11 +114,14 @@ export const BREACHES: Readonly<Record<string, Readonly<Record<string, string>>>
   "features-are-strangers": {
     "app/_play/play.ts": 'import { pen } from "../_ink/pen";\nexport const play = pen;',
   },
+  "door-opens-the-strip": {
+    "app/_door/door.ts": 'import { pen } from "../_ink/pen";\nexport const door = pen;',
+  },
   "controls-know-no-sheet": {
     "app/_controls/button.tsx":
       'import { sheet } from "../../lib/sheet";\nexport const Button = sheet;',
   },
-  "rooms-serve-features": {
+  "commons-serve-features": {
     "app/_workspace/index.ts":
       'import { play } from "../_play/play";\nexport interface Store { play: typeof play }\nexport const store = 1;',
   },
