@@ -25,7 +25,7 @@ export const HEAD_FIELDS: { readonly [K in keyof SheetHead]: Field<SheetHead[K]>
     legShare: above(0, 1),
     statureMetres: orNull(above(0, 1000)),
   }),
-  loop: record({ from: whole(1, MAX_FRAME), to: whole(1, MAX_FRAME) }),
+  loop: inOrder(record({ from: whole(1, MAX_FRAME), to: whole(1, MAX_FRAME) })),
   credit: text(2000),
 };
 
@@ -77,6 +77,14 @@ export const STROKE_FIELDS = {
 } as const;
 
 export { MAX_POINTS };
+
+/** A loop ends at or after its start. (The one rule of these that JSON Schema cannot say.) */
+function inOrder(loop: Field<SheetHead["loop"]>): Field<SheetHead["loop"]> {
+  return {
+    expected: `${loop.expected}, from not after to`,
+    fits: (value): value is SheetHead["loop"] => loop.fits(value) && value.from <= value.to,
+  };
+}
 
 function isNear(value: unknown): value is number {
   return typeof value === "number" && Math.abs(value) <= FAR;

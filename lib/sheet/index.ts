@@ -4,6 +4,7 @@ export { capturedExample } from "./captured-example";
 export { layOut } from "./lay-out";
 export { type Chance, newPanelId, newStrokeId } from "./new-id";
 export { readSheet, readSheetCounting, type SheetReading } from "./read-sheet";
+export { readSheetFile, tooLarge } from "./read-sheet-file";
 export { ORIGIN, SCHEMA } from "./schema";
 export type {
   Brief,
@@ -15,8 +16,15 @@ export type {
   StrokeId,
 } from "./sheet";
 export { SheetError } from "./sheet-error";
+export {
+  MAX_SHEET_FILE_BYTES,
+  type SheetFile,
+  sheetFileText,
+  toSheetFile,
+} from "./sheet-file";
+export { SheetFileError } from "./sheet-file-error";
 export { openSheetView, type SheetView } from "./sheet-view";
-export { openUndo, type Undo } from "./undo";
+export { openUndo, type UndoStack } from "./undo";
 export { addPanel } from "./verbs/add-panel";
 export { amendHead } from "./verbs/amend-head";
 export { drawStroke } from "./verbs/draw-stroke";

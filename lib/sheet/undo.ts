@@ -2,7 +2,7 @@ import * as Y from "yjs";
 import { CRITIQUE, DRAWING, ORIGIN } from "./schema";
 
 /** This person's own undo and redo. */
-export interface Undo {
+export interface UndoStack {
   /** Takes back the last thing this hand did that can still be taken back. False: there was none. */
   undo(): boolean;
   /** Does again what `undo` took back, until the hand does something new. */
@@ -24,7 +24,7 @@ const PARTS = [...new Set([...Object.values(DRAWING), ...Object.values(CRITIQUE)
  * `ORIGIN.hand` is taken back, each transaction a step of its own. What others changed later stands:
  * a step that has nothing left to take back is passed over. Whoever opens it closes it.
  */
-export function openUndo(docs: readonly Y.Doc[]): Undo {
+export function openUndo(docs: readonly Y.Doc[]): UndoStack {
   const listeners = new Set<() => void>();
   const tell = (): void => {
     for (const listener of [...listeners]) listener();
