@@ -1,0 +1,1 @@
+export { InkLayer } from "./ink-layer";

@@ -1,0 +1,10 @@
+export { type BitmapSize, bitmapSize } from "./bitmap-size";
+export { boxOf, meet, type PixelBox, pixelBox } from "./box";
+export { contextOf, type InkBitmap, openInkBitmap } from "./ink-bitmap";
+export { createPaintQueue, type PaintQueue, paintQueue } from "./paint-queue";
+export { extraWidth, type PaintedStroke, paintPath, paintStroke } from "./paint-stroke";
+export { type RepaintPlan, repaintPlan } from "./repaint-plan";
+export { strokeBounds } from "./stroke-bounds";
+export { middlePath, outlinePath, strokePath } from "./stroke-path";
+export { useOnScreen } from "./use-on-screen";
+export { usePixelRatio } from "./use-pixel-ratio";
