@@ -1,4 +1,4 @@
-import { type Frame, nearestDrawn, STEP_POSES } from "../motion";
+import { type Frame, nearestDrawn, STEP_POSES, type StepPose } from "../motion";
 import { POSE_SHARES } from "./pose-shares";
 import type { Step } from "./step";
 import type { Walk, WalkPanel, Yardstick } from "./walk";
@@ -26,7 +26,7 @@ export function expectedFrames(
   if (next === null || length === null) return null;
   const inner = STEP_POSES.flatMap((pose): Timed[] => {
     const panel = step[pose];
-    if (panel === null || panel === contact) return [];
+    if (panel === null || panel === contact || isStylised(pose, step, yardstick)) return [];
     const moment = contact.frame + POSE_SHARES[yardstick][pose] * length;
     return [{ panel, expected: nearestTo(panel.frame, moment, exposure) }];
   });
@@ -43,6 +43,12 @@ export function stepFrames({ contact, next }: Step): number | null {
   if (next === null) return null;
   const frames = next.frame - contact.frame;
   return Number.isFinite(frames) && frames > 0 ? frames : null;
+}
+
+/** An up drawn after the passing is the trade's: life has its highest hips before, and no rule here. */
+function isStylised(pose: StepPose, { panels, passing, up }: Step, yardstick: Yardstick): boolean {
+  if (pose !== "up" || yardstick !== "life" || passing === null || up === null) return false;
+  return panels.indexOf(up) > panels.indexOf(passing);
 }
 
 function nearestTo(drawn: Frame, moment: number, exposure: Walk["exposure"]): Frame {

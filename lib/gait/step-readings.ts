@@ -1,4 +1,13 @@
-import { frontToGround, limbJoint, markOf, otherSide, type Side } from "../body";
+import {
+  frontToGround,
+  type JointName,
+  type LegLength,
+  type LimbJoint,
+  limbJoint,
+  markOf,
+  otherSide,
+  type Side,
+} from "../body";
 import { rootSumSquare } from "../geometry";
 import type { Frame, StepPose } from "../motion";
 import { type Answer, answerOf, type NoReading } from "./answer";
@@ -12,10 +21,11 @@ export interface StepReading {
   readonly weightOn: Side | null;
   readonly frames: Readonly<Record<StepPose | "next", Frame | null>>;
   /** Frames from contact to contact, null without the next. */
-  readonly length: Answer;
-  /** Foot to foot, across the walk, from the front view. */
-  readonly width: Answer;
   readonly duration: number | null;
+  /** Foot to foot along the walk, from the side view. */
+  readonly length: Answer;
+  /** Foot to foot across the walk, from the front view. */
+  readonly width: Answer;
   readonly hipHeights: Readonly<Record<StepPose, Answer>>;
 }
 
@@ -30,9 +40,9 @@ export function stepReading(study: Study, step: Step): StepReading {
       up: step.up?.frame ?? null,
       next: step.next?.frame ?? null,
     },
+    duration: stepFrames(step),
     length: stepLength(study, step),
     width: stepWidth(study, step),
-    duration: stepFrames(step),
     hipHeights: {
       contact: hipAt(study, step, "contact"),
       down: hipAt(study, step, "down"),
@@ -42,54 +52,78 @@ export function stepReading(study: Study, step: Step): StepReading {
   };
 }
 
-/**
- * Step length: from where one heel lands to where the other does, along the ground; ankle to ankle
- * where no heel is marked. Units: leg lengths.
- */
-function stepLength(study: Study, step: Step): Answer {
-  const { weightOn, contact, next } = step;
-  if (study.leg.kind === "cannot-tell") return study.leg;
-  if (weightOn === null || next === null) return NO_NEXT;
-  for (const joint of ["heel", "ankle"] as const) {
-    const from = study.ground(contact, limbJoint(weightOn, joint));
-    const to = study.ground(next, limbJoint(otherSide(weightOn), joint));
-    if (from === null || to === null) continue;
-    return answerOf(to.x - from.x, rootSumSquare(from.plusMinus, to.plusMinus), "leg", HEELS);
-  }
-  return { kind: "cannot-tell", needs: HEELS };
+/** A pose of both feet's stance, and the mark that is held against its like. */
+interface Footing {
+  readonly pose: "passing" | "contact";
+  readonly joint: LimbJoint;
 }
 
-/** Step width: between the ankles as they land, or between what of the feet is marked. */
+/** At passing a foot is flat and has stopped rolling; at contact it is the heel that stays. */
+const ALONG: readonly Footing[] = [
+  { pose: "passing", joint: "ankle" },
+  { pose: "passing", joint: "heel" },
+  { pose: "contact", joint: "heel" },
+  { pose: "contact", joint: "ankle" },
+];
+const ACROSS: readonly Footing[] = (["passing", "contact"] as const).flatMap((pose) =>
+  (["ankle", "ball", "heel", "toe"] as const).map((joint) => ({ pose, joint })),
+);
+
+/** Step length: along the ground from where one foot stands to where the other does. Leg lengths. */
+function stepLength(study: Study, step: Step): Answer {
+  const at = (panel: WalkPanel, joint: JointName) => study.ground(panel, joint);
+  const needs = "the landing heel marked at both contacts, in the side view";
+  return betweenFeet(study, step, ALONG, { at, needs, along: (from, to) => to.x - from.x });
+}
+
+/** Step width: between the feet as they stand, across the walk. Leg lengths. */
 function stepWidth(study: Study, step: Step): Answer {
-  const { weightOn, contact, next } = step;
-  if (study.leg.kind === "cannot-tell") return study.leg;
+  const at = (panel: WalkPanel, joint: JointName) => across(panel, joint, study.leg);
+  const needs = "the landing foot marked at both contacts, in the front view";
+  return betweenFeet(study, step, ACROSS, {
+    at,
+    needs,
+    along: (from, to) => Math.abs(to.z - from.z),
+  });
+}
+
+interface Ruler<Spot extends { readonly plusMinus: number }> {
+  readonly at: (panel: WalkPanel, joint: JointName) => Spot | null;
+  readonly along: (from: Spot, to: Spot) => number;
+  readonly needs: string;
+}
+
+/** Measures between a step's foot and the next by the first footing that both have marked. */
+function betweenFeet<Spot extends { readonly plusMinus: number }>(
+  { leg, steps }: Study,
+  step: Step,
+  footings: readonly Footing[],
+  { at, along, needs }: Ruler<Spot>,
+): Answer {
+  const { weightOn, next } = step;
+  if (leg.kind === "cannot-tell") return leg;
   if (weightOn === null || next === null) return NO_NEXT;
-  const legUnits = study.leg.value;
-  for (const joint of ["ankle", "ball", "heel", "toe"] as const) {
-    const from = across(contact, limbJoint(weightOn, joint), legUnits);
-    const to = across(next, limbJoint(otherSide(weightOn), joint), legUnits);
+  const following = steps.find(({ contact }) => contact === next);
+  for (const { pose, joint } of footings) {
+    const here = step[pose];
+    const there = pose === "contact" ? next : (following?.passing ?? null);
+    const from = here === null ? null : at(here, limbJoint(weightOn, joint));
+    const to = there === null ? null : at(there, limbJoint(otherSide(weightOn), joint));
     if (from === null || to === null) continue;
-    return answerOf(
-      Math.abs(to.z - from.z),
-      rootSumSquare(from.plusMinus, to.plusMinus),
-      "leg",
-      FEET_IN_FRONT,
-    );
+    return answerOf(along(from, to), rootSumSquare(from.plusMinus, to.plusMinus), "leg", needs);
   }
-  return { kind: "cannot-tell", needs: FEET_IN_FRONT };
+  return { kind: "cannot-tell", needs };
 }
 
 const NO_NEXT: NoReading = {
   kind: "cannot-tell",
   needs: "the contact that ends the step, and whose weight it carries",
 };
-const HEELS = "the landing heel marked at both contacts, in the side view";
-const FEET_IN_FRONT = "the landing foot marked at both contacts, in the front view";
 
-function across(panel: WalkPanel, joint: Parameters<typeof markOf>[1], legUnits: number) {
+function across(panel: WalkPanel, joint: JointName, leg: LegLength) {
   const mark = markOf(panel.marks.front, joint);
-  if (mark === null) return null;
-  return { z: frontToGround(mark, legUnits).z, plusMinus: mark.precision / legUnits };
+  if (mark === null || leg.kind === "cannot-tell") return null;
+  return { z: frontToGround(mark, leg.value).z, plusMinus: mark.precision / leg.value };
 }
 
 function hipAt(study: Study, step: Step, pose: StepPose): Answer {

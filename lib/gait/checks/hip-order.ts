@@ -6,7 +6,7 @@ import type { HipHeight } from "../hip-height";
 import { isQuiet } from "../quiet";
 import type { Step } from "../step";
 import type { Study } from "../study";
-import type { WalkPanel } from "../walk";
+import type { WalkPanel, Yardstick } from "../walk";
 import { capital, listed, percent, sided } from "../words";
 import { HIP_RULES, type HipRule } from "./hip-rules";
 
@@ -15,6 +15,12 @@ import { HIP_RULES, type HipRule } from "./hip-rules";
  * Leg lengths: 1 %, the ± within which a drawing is read.
  */
 const RANKED_BY = 0.01;
+
+/**
+ * Heights that read as equal are equal: half of the last digit a height is shown with (0.1 %), in
+ * leg lengths. Exact marks would otherwise be told that they stand 0.0 % too high.
+ */
+const READS_AS_EQUAL = 0.0005;
 
 /** A pose of a step whose hips could be read. */
 interface Posed {
@@ -60,7 +66,8 @@ function judgeRule(study: Study, step: Step, rule: HipRule): Remark | null {
   if (found === null) return null;
   const { measured, subject, against } = found;
   const sign = rule.stays === "below" ? 1 : -1;
-  if (!clearlyBeyond(sign * measured.value, measured.plusMinus, sign * rule.limit)) return null;
+  const limit = sign * rule.limit + READS_AS_EQUAL;
+  if (!clearlyBeyond(sign * measured.value, measured.plusMinus, limit)) return null;
   const posed = [subject, against].toSorted((a, b) => a.panel.frame - b.panel.frame);
   return {
     kind: "remark",
@@ -105,7 +112,7 @@ function spotOf({ panel, hip }: Posed): Spot {
 
 function sentence(study: Study, step: Step, rule: HipRule, measured: Reading): string {
   const here = `At the ${sided(step.weightOn, rule.subject)} the hips ${standing(measured)} the ${rule.against}`;
-  const asked = `${study.yardstick} has them ${allowed(rule)}`;
+  const asked = `${WHO_HAS_THEM[study.yardstick]} ${allowed(rule)}`;
   const partner = study.steps
     .filter(({ weightOn }) => weightOn !== null && weightOn !== step.weightOn)
     .map((other) => ({ side: other.weightOn, found: rise(study, other, rule) }))
@@ -116,6 +123,11 @@ function sentence(study: Study, step: Step, rule: HipRule, measured: Reading): s
       : ` On the ${partner.side} step they ${standing(partner.found.measured)} it.`;
   return `${here}; ${asked}: ${rule.sees}.${beside}`;
 }
+
+const WHO_HAS_THEM: Readonly<Record<Yardstick, string>> = {
+  trade: "the trade has them",
+  life: "people have them",
+};
 
 function standing(measured: Reading): string {
   return measured.value < 0

@@ -2,10 +2,10 @@ import { limbJoint, otherSide, type Side } from "../../body";
 import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
 import type { CannotTell, Finding, Level, Reading, Remark } from "../finding";
-import type { GroundMark } from "../ground-mark";
+import { type GroundMark, placeOf } from "../ground-mark";
 import type { Step } from "../step";
 import type { Study } from "../study";
-import type { WalkPanel } from "../walk";
+import type { Walk, WalkPanel } from "../walk";
 import { capital, percent } from "../words";
 
 /** How far a mark of the planted foot may travel, and between which poses that is asked. */
@@ -91,7 +91,8 @@ function judge(study: Study, step: Step, side: Side, rule: SlideRule): Finding {
   const start = from === null ? null : study.ground(from, joint);
   const panels = [from, passing].filter((panel) => panel !== null).map(({ id }) => id);
   if (leg.kind === "cannot-tell") return cannotTell(side, panels, leg.needs);
-  if (!Number.isFinite(walk.advance)) return cannotTell(side, panels, "the advance in numbers");
+  const placed = [from, passing].every((panel) => panel === null || isPlaced(panel, walk));
+  if (!placed) return cannotTell(side, panels, "the advance, or a place for each panel");
   if (
     from === null ||
     passing === null ||
@@ -122,6 +123,10 @@ function stanceAfter(step: Step, side: Side, from: WalkPanel, passing: WalkPanel
   return panels
     .slice(panels.indexOf(from) + 1, panels.indexOf(passing) + 1)
     .filter(({ weightOn }) => weightOn !== otherSide(side));
+}
+
+function isPlaced(panel: WalkPanel, { advance }: Walk): boolean {
+  return Number.isFinite(placeOf(panel, advance));
 }
 
 function travel(start: GroundMark, end: GroundMark): Reading {

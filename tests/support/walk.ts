@@ -1,0 +1,175 @@
+import type { JointName, Mark, PoseMarks, Side, ViewMarks } from "../../lib/body";
+import type { Walk, WalkKind, WalkPanel } from "../../lib/gait";
+import type { StepPose } from "../../lib/motion";
+
+/** Panels of the built walk, in frame order: two steps and the contact that ends the second. */
+export type PanelName = "stand" | `${Side} ${StepPose}` | "end";
+
+const LEG = 420; // panel units
+const STEP = 0.72; // leg lengths
+const FRAMES = 12; // a step
+const FIRST = 13; // frame of the first contact; the stand is held before it
+const ADVANCE = STEP / FRAMES;
+
+/** Hip heights of a walk that the trade calls sound, leg lengths. */
+const HIPS: Readonly<Record<StepPose, number>> = {
+  contact: 0.93,
+  down: 0.91,
+  passing: 0.95,
+  up: 0.96,
+};
+const AT: Readonly<Record<StepPose, number>> = { contact: 0, down: 3, passing: 6, up: 9 };
+const POSES: readonly StepPose[] = ["contact", "down", "passing", "up"];
+
+/** How the walk is drawn: its kind and how exactly its marks were placed (share of a leg). */
+export interface Drawn {
+  readonly kind?: WalkKind;
+  readonly precision?: number;
+}
+
+/**
+ * A walk on the spot, left step first, on ones: stand at frame 1, then 13 16 19 22 25 … 37. Its feet
+ * stay where they land and its hips keep the trade's order; in life's it is sound as well.
+ */
+export function walk({ kind = "plain", precision = 0.005 }: Drawn = {}): Walk {
+  const steps = (["left", "right"] as const).flatMap((side, nth) =>
+    POSES.map((pose) => stepPanel(nth, side, pose, precision)),
+  );
+  const end = { ...stepPanel(2, "left", "contact", precision), id: "end" };
+  return {
+    kind,
+    framesPerSecond: 24,
+    exposure: 1,
+    travel: "on-the-spot",
+    advance: ADVANCE,
+    build: { headsTall: 7.5, legShare: 0.53, statureMetres: null },
+    panels: [stand(precision), ...steps, end],
+  };
+}
+
+function stepPanel(nth: number, side: Side, pose: StepPose, precision: number): WalkPanel {
+  const frame = FIRST + nth * FRAMES + AT[pose];
+  const passed = (frame - FIRST) * ADVANCE; // the body, over the ground
+  const foot = (nth + 0.5) * STEP; // heel of the foot that carries
+  const other = swinging(nth, AT[pose] / FRAMES);
+  const hip = { x: passed + 0.2, y: HIPS[pose] };
+  const place = ADVANCE * (frame - 1);
+  const far: Side = side === "left" ? "right" : "left";
+  const points = new Map<JointName, readonly [number, number]>([
+    ...leg(side, hip, { x: foot, y: 0 }),
+    ...leg(far, hip, other),
+  ]);
+  return {
+    id: `${side} ${pose}`,
+    frame,
+    pose,
+    weightOn: side,
+    place: null,
+    marks: marked(points, place - ADVANCE * (FIRST - 1), precision),
+  };
+}
+
+/** The other heel leaves half a step behind and lands a step ahead, lifted in between. */
+function swinging(nth: number, share: number): { x: number; y: number } {
+  return { x: (nth - 0.5 + 2 * share) * STEP, y: 0.12 * Math.sin(Math.PI * share) };
+}
+
+interface Spot {
+  readonly x: number;
+  readonly y: number;
+}
+
+function leg(side: Side, hip: Spot, heel: Spot): [JointName, readonly [number, number]][] {
+  const ankle = { x: heel.x + 0.05, y: heel.y + 0.08 };
+  return [
+    [`${side}-hip`, [hip.x, hip.y]],
+    [`${side}-knee`, [(hip.x + ankle.x) / 2 + 0.05, (hip.y + ankle.y) / 2]],
+    [`${side}-ankle`, [ankle.x, ankle.y]],
+    [`${side}-heel`, [heel.x, heel.y]],
+    [`${side}-ball`, [heel.x + 0.18, heel.y]],
+    [`${side}-toe`, [heel.x + 0.25, heel.y]],
+  ];
+}
+
+function stand(precision: number): WalkPanel {
+  const points = new Map<JointName, readonly [number, number]>();
+  for (const side of ["left", "right"] as const) {
+    points.set(`${side}-hip`, [0, 1]).set(`${side}-knee`, [0, 0.54]);
+    points.set(`${side}-ankle`, [0, 0.08]).set(`${side}-heel`, [-0.05, 0]);
+    points.set(`${side}-ball`, [0.13, 0]).set(`${side}-toe`, [0.2, 0]);
+  }
+  const marks = marked(points, 0, precision);
+  return { id: "stand", frame: 1, pose: "stand", weightOn: null, place: null, marks };
+}
+
+function marked(
+  points: ReadonlyMap<JointName, readonly [number, number]>,
+  middle: number,
+  precision: number,
+): PoseMarks {
+  const side: Partial<Record<JointName, Mark>> = {};
+  for (const [joint, [x, y]] of points) {
+    side[joint] = { x: 360 + (x - middle) * LEG, y: 1080 - y * LEG, precision: precision * LEG };
+  }
+  return { side, front: {} };
+}
+
+/** The walk with one panel changed. */
+export function withPanel(from: Walk, name: PanelName, change: Partial<WalkPanel>): Walk {
+  if (!from.panels.some(({ id }) => id === name)) throw new Error(`no panel ${name}`);
+  const panels = from.panels.map((panel) => (panel.id === name ? { ...panel, ...change } : panel));
+  return { ...from, panels: panels.toSorted((a, b) => a.frame - b.frame) };
+}
+
+/** Both hips of a panel higher by so many leg lengths; below 0, lower. */
+export function raise(from: Walk, name: PanelName, legs: number): Walk {
+  return moveMarks(from, name, ["left-hip", "right-hip"], { x: 0, y: legs });
+}
+
+/** Marks of one panel further ahead by so many leg lengths; below 0, back. */
+export function push(
+  from: Walk,
+  name: PanelName,
+  joints: readonly JointName[],
+  legs: number,
+): Walk {
+  return moveMarks(from, name, joints, { x: legs, y: 0 });
+}
+
+/** A panel's stem moved to another frame; on the spot its drawing goes along with the ground. */
+export function retime(from: Walk, name: PanelName, frame: number): Walk {
+  const panel = from.panels.find(({ id }) => id === name);
+  const place = panel === undefined ? null : from.advance * (panel.frame - 1);
+  return withPanel(from, name, { frame, place });
+}
+
+/** The walk with marks taken off one panel. */
+export function unmark(from: Walk, name: PanelName, joints: readonly JointName[]): Walk {
+  return changeMarks(from, name, (marks) => {
+    const kept = Object.entries(marks).filter(([joint]) => !joints.includes(joint as JointName));
+    return Object.fromEntries(kept);
+  });
+}
+
+/** The walk without one of its panels. */
+export function without(from: Walk, name: PanelName): Walk {
+  return { ...from, panels: from.panels.filter(({ id }) => id !== name) };
+}
+
+function moveMarks(from: Walk, name: PanelName, joints: readonly JointName[], by: Spot): Walk {
+  return changeMarks(from, name, (marks) => {
+    const moved: Partial<Record<JointName, Mark>> = { ...marks };
+    for (const joint of joints) {
+      const mark = marks[joint];
+      if (mark === undefined) throw new Error(`no ${joint} on ${name}`);
+      moved[joint] = { ...mark, x: mark.x + by.x * LEG, y: mark.y - by.y * LEG };
+    }
+    return moved;
+  });
+}
+
+function changeMarks(from: Walk, name: PanelName, change: (marks: ViewMarks) => ViewMarks): Walk {
+  const panel = from.panels.find(({ id }) => id === name);
+  if (panel === undefined) throw new Error(`no panel ${name}`);
+  return withPanel(from, name, { marks: { ...panel.marks, side: change(panel.marks.side) } });
+}
