@@ -51,7 +51,7 @@ export function complaint(error: z.ZodError): string {
     return `${path === "" ? "the request" : path} has no field ${issue.keys.join(", ")}`;
   }
   if (issue.code === "invalid_type" && issue.message.startsWith("Invalid")) {
-    return `${path === "" ? "the request" : path} needs ${issue.expected}`;
+    return `${path === "" ? "the request" : path} needs ${issue.expected === "object" ? "an object { … }" : issue.expected}`;
   }
   return `${path === "" ? "the request" : path} ${issue.message}`;
 }

@@ -1,0 +1,68 @@
+import type { IncomingMessage, ServerResponse } from "node:http";
+import { readSheetId, type SheetId } from "../../shared/sheet-id";
+import { isOwnOrigin } from "../access/origin";
+import { ApiRefusal, notFound, sendRefusal } from "./answer";
+import { createSheet } from "./create-sheet";
+import type { Call, DoorDeps } from "./doors";
+import { enterSheet } from "./enter";
+import { createLink, listLinks, revokeLink } from "./links";
+import { seeSheet } from "./sheet";
+
+type Door = (call: Call, sheet: SheetId, link: string) => Promise<void>;
+
+interface Route {
+  readonly method: "GET" | "POST" | "DELETE";
+  readonly path: RegExp;
+  readonly door: Door;
+}
+
+/** Every door of the API. The first group of a path is a sheet, the second a link. */
+const ROUTES: readonly Route[] = [
+  { method: "POST", path: /^\/api\/sheets$/, door: createSheet },
+  { method: "POST", path: /^\/api\/enter$/, door: enterSheet },
+  { method: "GET", path: /^\/api\/sheets\/([^/]+)$/, door: seeSheet },
+  { method: "POST", path: /^\/api\/sheets\/([^/]+)\/links$/, door: createLink },
+  { method: "GET", path: /^\/api\/sheets\/([^/]+)\/links$/, door: listLinks },
+  { method: "DELETE", path: /^\/api\/sheets\/([^/]+)\/links\/([^/]+)$/, door: revokeLink },
+];
+
+/** Answers everything under /api. Whatever goes wrong is answered too, and never in a page's words. */
+export function createApi(deps: DoorDeps) {
+  return async (request: IncomingMessage, response: ServerResponse, path: string) => {
+    try {
+      await dispatch({ ...deps, request, response }, path);
+    } catch (error) {
+      const refusal = error instanceof ApiRefusal ? error : unforeseen(error);
+      if (!request.complete) response.setHeader("connection", "close"); // the rest is not read
+      sendRefusal(response, refusal);
+    }
+  };
+}
+
+async function dispatch(call: Call, path: string): Promise<void> {
+  const { method } = call.request;
+  const onPath = ROUTES.filter((route) => route.path.test(path));
+  const route = onPath.find((candidate) => candidate.method === method);
+  if (onPath.length === 0) throw notFound();
+  if (route === undefined) {
+    const allowed = onPath.map((candidate) => candidate.method).join(", ");
+    throw new ApiRefusal(405, "method", `this door takes ${allowed}`);
+  }
+  if (method !== "GET" && !isOwnOrigin(call.request, call.address)) {
+    throw new ApiRefusal(403, "foreign-origin", "the request comes from another site's page");
+  }
+  const [, sheetText, link = ""] = route.path.exec(path) ?? [];
+  await route.door(call, sheetIn(sheetText), link);
+}
+
+/** A path without a sheet has a door that does not ask for one. */
+function sheetIn(text: string | undefined): SheetId {
+  const sheet = readSheetId(text);
+  if (text !== undefined && sheet === null) throw notFound();
+  return sheet as SheetId;
+}
+
+function unforeseen(error: unknown): ApiRefusal {
+  console.error("api:", error);
+  return new ApiRefusal(500, "failed", "the server could not do this; nothing was changed");
+}

@@ -1,0 +1,38 @@
+import { type CreateSheetRequest, readCreateSheet } from "../../shared/api";
+import type { SheetCreated } from "../../shared/api-answers";
+import { ROLES, type Role } from "../../shared/role";
+import { newLinkId, newSecret, newSheetId, sha256 } from "../access/secret";
+import { ApiRefusal, sendJson } from "./answer";
+import type { Call, MakeSheet } from "./doors";
+import { parseWith } from "./parse";
+import { readJson } from "./read-json";
+
+/** POST /api/sheets: a new sheet, from a brief, a captured example or a sheet file. Anyone may. */
+export async function createSheet({ request, response, store, clock, makeSheet }: Call) {
+  const wish = parseWith(readCreateSheet, await readJson(request));
+  const documents = await make(makeSheet, wish);
+  const sheet = newSheetId();
+  const links = ROLES.map((role) => ({ role, link: newLinkId(), secret: newSecret() }));
+  await store.createSheet({
+    sheet,
+    at: clock.now(),
+    documents,
+    links: links.map(({ role, link, secret }) => ({
+      ...{ link, role, label: "" },
+      secretSha256: sha256(secret),
+    })),
+  });
+  const secrets = Object.fromEntries(links.map(({ role, secret }) => [role, secret]));
+  const answer: SheetCreated = { sheet, links: secrets as Record<Role, string> };
+  sendJson(response, 201, answer);
+}
+
+/** A file's own complaint is passed on in its own words. */
+async function make(makeSheet: MakeSheet, wish: CreateSheetRequest) {
+  try {
+    return await makeSheet(wish);
+  } catch (error) {
+    if (!(error instanceof Error) || !("code" in error)) throw error;
+    throw new ApiRefusal(422, String(error.code), error.message);
+  }
+}

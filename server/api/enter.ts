@@ -1,0 +1,26 @@
+import { EnterRequest } from "../../shared/api";
+import { deviceCookie, newDevice, readDevice } from "../access/device-cookie";
+import { isOverTls } from "../access/origin";
+import { sha256 } from "../access/secret";
+import { notFound } from "./answer";
+import type { Call } from "./doors";
+import { parse } from "./parse";
+import { readJson } from "./read-json";
+
+/** POST /api/enter: a link's secret for the cookie. A wrong one and a revoked one are alike: 404. */
+export async function enterSheet({ request, response, store, clock, address }: Call) {
+  const { sheet, secret } = parse(EnterRequest, await readJson(request));
+  const device = readDevice(request) ?? newDevice();
+  const grant = await store.enter({
+    sheet,
+    secretSha256: sha256(secret),
+    device: sha256(device),
+    at: clock.now(),
+  });
+  if (grant === null) throw notFound();
+  response.writeHead(204, {
+    "set-cookie": deviceCookie(device, isOverTls(request, address)),
+    "cache-control": "no-store",
+  });
+  response.end();
+}

@@ -1,0 +1,60 @@
+import { resolve } from "node:path";
+
+/** What the environment says, read once when the process starts. `README.md` lists it for those who host. */
+export interface Env {
+  readonly port: number;
+  readonly host: string;
+  /** The folder of the database and its lock. */
+  readonly dataDir: string;
+  /** The address people use, if a proxy stands in front; null: the one they came by. */
+  readonly publicUrl: URL | null;
+  /** Believe X-Forwarded-* of the proxy in front. */
+  readonly trustProxy: boolean;
+  /** Loopback port of /livez and /readyz; null: none. */
+  readonly healthPort: number | null;
+  /** Serve the pages too; off for a hub alone. */
+  readonly pages: boolean;
+  readonly development: boolean;
+}
+
+/** Errors: Error naming the variable, what it needs and what it holds. */
+export function readEnv(from: Readonly<Record<string, string | undefined>>): Env {
+  return {
+    port: portIn(from, "PORT") ?? 3000,
+    host: from.HOST ?? "127.0.0.1",
+    dataDir: resolve(from.DATA_DIR ?? "data"),
+    publicUrl: addressIn(from, "PUBLIC_URL"),
+    trustProxy: switchIn(from, "TRUST_PROXY", false),
+    healthPort: portIn(from, "HEALTH_PORT"),
+    pages: switchIn(from, "HEELSTRIP_PAGES", true),
+    development: from.NODE_ENV === "development",
+  };
+}
+
+type Source = Readonly<Record<string, string | undefined>>;
+
+function portIn(from: Source, name: string): number | null {
+  const said = from[name];
+  if (said === undefined || said === "") return null;
+  const port = Number(said);
+  if (Number.isInteger(port) && port >= 0 && port <= 65_535) return port;
+  throw new Error(`${name} needs a port in 0..65535, got ${said}`);
+}
+
+function switchIn(from: Source, name: string, otherwise: boolean): boolean {
+  const said = from[name];
+  if (said === undefined || said === "") return otherwise;
+  if (["on", "true", "1", "yes"].includes(said)) return true;
+  if (["off", "false", "0", "no"].includes(said)) return false;
+  throw new Error(`${name} needs on or off, got ${said}`);
+}
+
+function addressIn(from: Source, name: string): URL | null {
+  const said = from[name];
+  if (said === undefined || said === "") return null;
+  if (URL.canParse(said)) {
+    const url = new URL(said);
+    if (url.protocol === "http:" || url.protocol === "https:") return url;
+  }
+  throw new Error(`${name} needs an address like https://walks.example.org, got ${said}`);
+}

@@ -1,0 +1,48 @@
+import { randomBytes } from "node:crypto";
+import * as Y from "yjs";
+import {
+  capturedExample,
+  layOut,
+  prepareCritique,
+  readSheetFile,
+  type Sheet,
+  writeSheet,
+} from "../lib/sheet";
+import type { CreateSheetRequest } from "../shared/api";
+import type { DocumentName } from "../shared/document-name";
+
+const ID_BYTES = 6; // eight base64url characters
+
+/**
+ * The first bytes of a new sheet's two documents. A sheet is begun here, once, and never in a page:
+ * two pages that both began one would leave everything twice.
+ *
+ * Errors:  SheetFileError for a file that is no sheet we can read
+ */
+export async function newSheet(wish: CreateSheetRequest): Promise<{
+  readonly [Name in DocumentName]: Uint8Array;
+}> {
+  const sheet = sheetOf(wish);
+  return {
+    drawing: encoded((doc) => writeSheet(doc, sheet)),
+    critique: encoded(prepareCritique),
+  };
+}
+
+function sheetOf(wish: CreateSheetRequest): Sheet {
+  if (wish.from === "brief") return layOut(wish.brief, newId);
+  if (wish.from === "example") return capturedExample(newId);
+  return readSheetFile(typeof wish.file === "string" ? wish.file : JSON.stringify(wish.file));
+}
+
+function newId(): string {
+  return randomBytes(ID_BYTES).toString("base64url");
+}
+
+function encoded(fill: (doc: Y.Doc) => void): Uint8Array {
+  const doc = new Y.Doc();
+  fill(doc);
+  const bytes = Y.encodeStateAsUpdate(doc);
+  doc.destroy();
+  return bytes;
+}

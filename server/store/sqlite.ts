@@ -1,0 +1,78 @@
+import { Kysely, type SqliteDatabase, SqliteDialect, type SqliteStatement } from "kysely";
+import LibSql from "libsql";
+import type { Schema } from "./schema";
+
+const BUSY_MS = 5000; // how long to wait for another process that reads or copies the file
+const STATEMENTS_KEPT = 200; // prepared anew each time they would not be freed in a tight loop
+
+/**
+ * SQLite, durable at every commit. The one file that knows the driver, for the driver has traps:
+ * it takes the process down on a boolean or a lone buffer, and hands bytes back as ArrayBuffer.
+ */
+export function openSqlite(file: string): Kysely<Schema> {
+  const raw = new LibSql(file);
+  raw.pragma("journal_mode = WAL");
+  raw.pragma("synchronous = FULL");
+  raw.pragma("foreign_keys = ON");
+  raw.pragma(`busy_timeout = ${BUSY_MS}`);
+  return new Kysely<Schema>({ dialect: new SqliteDialect({ database: guarded(raw) }) });
+}
+
+function guarded(raw: LibSql.Database): SqliteDatabase {
+  const kept = new Map<string, LibSql.Statement>();
+  const prepared = (sql: string): LibSql.Statement => {
+    const known = kept.get(sql);
+    if (known !== undefined) return known;
+    if (kept.size >= STATEMENTS_KEPT) kept.clear();
+    const fresh = raw.prepare(sql);
+    kept.set(sql, fresh);
+    return fresh;
+  };
+  return {
+    close() {
+      kept.clear();
+      raw.close();
+    },
+    prepare(sql) {
+      // After a full disk SQLite has rolled back by itself; asking again would hide that error.
+      if (sql === "rollback" && !raw.inTransaction) return NOTHING;
+      return statement(prepared(sql));
+    },
+  };
+}
+
+const NOTHING: SqliteStatement = {
+  reader: false,
+  all: () => [],
+  run: () => ({ changes: 0, lastInsertRowid: 0 }),
+  *iterate() {},
+};
+
+function statement(inner: LibSql.Statement): SqliteStatement {
+  return {
+    reader: inner.reader,
+    all: (values) => inner.all(values.map(bindable)).map(row),
+    run: (values) => inner.run(values.map(bindable)),
+    *iterate(values) {
+      for (const each of inner.iterate(values.map(bindable))) yield row(each);
+    },
+  };
+}
+
+/** Errors: TypeError on what the driver would choke on. */
+function bindable(value: unknown): unknown {
+  if (value === null || value instanceof Uint8Array) return value;
+  if (typeof value === "number" || typeof value === "string" || typeof value === "bigint") {
+    return value;
+  }
+  if (typeof value === "boolean") return value ? 1 : 0;
+  throw new TypeError(`SQLite needs a number, text or bytes, got ${typeof value}`);
+}
+
+function row(from: unknown): unknown {
+  if (typeof from !== "object" || from === null) return from;
+  const clean = Object.entries(from)
+    .filter(([name]) => name !== "_metadata")
+    .map(([name, value]) => [name, value instanceof ArrayBuffer ? new Uint8Array(value) : value]);
+  return Object.fromEntries(clean);
+}

@@ -1,0 +1,82 @@
+import type { DocumentName } from "../../shared/document-name";
+import type { Role } from "../../shared/role";
+import type { SheetId } from "../../shared/sheet-id";
+
+/**
+ * What must outlive the process. Every promise that resolves speaks of something committed: with
+ * SQLite synced to the disk, with PostgreSQL as far as its own settings promise.
+ *
+ * Times are ms since 1970. Secrets come in as SHA-256 and never otherwise.
+ */
+export interface Store {
+  /** A sheet with its first bytes and links, all or nothing. */
+  createSheet(sheet: NewSheet): Promise<void>;
+  /** One document with every update, in the order they were committed; null if there is none. */
+  loadDocument(sheet: SheetId, name: DocumentName): Promise<StoredDocument | null>;
+  /**
+   * Adds updates, in the order given, in one transaction. Called again after a failure that was
+   * none it stores them twice, which is the same to a document as once.
+   */
+  appendUpdates(updates: readonly NewUpdate[]): Promise<void>;
+
+  addLink(link: NewLink): Promise<void>;
+  /** Every link of a sheet, revoked ones too, oldest first. */
+  listLinks(sheet: SheetId): Promise<StoredLink[]>;
+  /** Errors: StoreError "last-owner" if nobody could own the sheet any more. */
+  revokeLink(sheet: SheetId, link: string, at: number): Promise<"revoked" | "no-such-link">;
+
+  /** Lets a device in by a link's secret. Null if no such link is open on this sheet. */
+  enter(entry: Entry): Promise<Grant | null>;
+  /** What a device may do on a sheet: its strongest link that is not revoked. */
+  grantOf(device: Uint8Array, sheet: SheetId): Promise<Grant | null>;
+
+  close(): Promise<void>;
+}
+
+export interface NewSheet {
+  readonly sheet: SheetId;
+  readonly at: number;
+  readonly documents: { readonly [Name in DocumentName]: Uint8Array };
+  readonly links: readonly Omit<NewLink, "sheet" | "at">[];
+}
+
+export interface StoredDocument {
+  readonly documentId: number;
+  readonly generation: number;
+  readonly updates: readonly Uint8Array[];
+}
+
+export interface NewUpdate {
+  readonly documentId: number;
+  readonly at: number;
+  readonly bytes: Uint8Array;
+}
+
+export interface NewLink {
+  readonly link: string;
+  readonly sheet: SheetId;
+  readonly role: Role;
+  readonly label: string;
+  readonly secretSha256: Uint8Array;
+  readonly at: number;
+}
+
+export interface StoredLink {
+  readonly link: string;
+  readonly role: Role;
+  readonly label: string;
+  readonly createdAt: number;
+  readonly revokedAt: number | null;
+}
+
+export interface Entry {
+  readonly sheet: SheetId;
+  readonly secretSha256: Uint8Array;
+  readonly device: Uint8Array;
+  readonly at: number;
+}
+
+export interface Grant {
+  readonly role: Role;
+  readonly link: string;
+}
