@@ -1,0 +1,37 @@
+"use client";
+import { useState } from "react";
+import { Button } from "../_controls";
+import type { Me } from "../_room";
+import { people } from "../_words";
+import { keepGreeted, wasGreeted } from "./greeted";
+import styles from "./people.module.css";
+
+export interface GreetingProps {
+  readonly me: Me;
+  readonly onGive: () => void;
+  readonly onLater: () => void;
+}
+
+/** Offers a newcomer, once, to give a name. It stands beside the work and asks for nothing. */
+export function Greeting({ me, onGive, onLater }: GreetingProps) {
+  const [greeted, setGreeted] = useState(wasGreeted);
+  if (greeted) return null;
+  const done = (then: () => void) => {
+    keepGreeted();
+    setGreeted(true);
+    then();
+  };
+  return (
+    <section className={styles.greeting} aria-label={people.greet.label}>
+      <p>{people.greet.words(me.name)}</p>
+      <div className={styles.row}>
+        <Button small onClick={() => done(onGive)}>
+          {people.greet.give}
+        </Button>
+        <Button small look="quiet" onClick={() => done(onLater)}>
+          {people.greet.later}
+        </Button>
+      </div>
+    </section>
+  );
+}

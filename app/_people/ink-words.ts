@@ -1,0 +1,31 @@
+import type { Role } from "../../shared/role";
+import type { InkState } from "../_room";
+import { people } from "../_words";
+
+export interface StateWords {
+  readonly words: string;
+  readonly why: string;
+}
+
+/** Someone who only looks has no ink to be told about while all is well. */
+export function stateWords(state: InkState, role: Role): StateWords {
+  const allWell = state === "saved" || state === "saving";
+  if (allWell && (role === "view" || role === "critique")) return people.looksOnly[role];
+  return people.state[state];
+}
+
+/** States in which ink is at risk, or would be if more were drawn. */
+const AT_RISK: ReadonlySet<InkState> = new Set(["not-saved", "offline", "refused", "shut"]);
+
+/**
+ * What is said aloud when the state changes: only the way into and out of trouble. "Saving" and
+ * "saved" alternate at every stroke, and saying so would talk over the work. `null` says nothing.
+ */
+export function spokenChange(before: InkState, now: InkState): string | null {
+  if (before === now) return null;
+  if (AT_RISK.has(now)) return `${people.heard.lost} ${people.state[now].words}`;
+  if (AT_RISK.has(before) && now === "saved") {
+    return `${people.heard.back} ${people.state.saved.words}`;
+  }
+  return null;
+}

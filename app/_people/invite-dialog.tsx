@@ -1,0 +1,67 @@
+"use client";
+import { useCallback, useEffect, useMemo, useState } from "react";
+import type { LinkCreated, LinkListed } from "../../shared/api-answers";
+import { Dialog } from "../_controls";
+import { useRoom, useStoreValue } from "../_room";
+import { common, people } from "../_words";
+import { LinkList } from "./link-list";
+import { openLinksDoor, whyNot } from "./links-door";
+import { NewLink } from "./new-link";
+import { NewLinkForm } from "./new-link-form";
+import styles from "./people.module.css";
+
+/** Links to this sheet: make one, see which there are, close one. The owner's alone. */
+export function InviteDialog({ onClose }: { readonly onClose: () => void }) {
+  const room = useRoom();
+  const role = useStoreValue(room.role);
+  return (
+    <Dialog title={people.invite.title} closeLabel={common.close} onClose={onClose}>
+      {role === "owner" ? <OwnersLinks sheetId={room.sheetId} /> : <p>{people.invite.notYours}</p>}
+    </Dialog>
+  );
+}
+
+function OwnersLinks({ sheetId }: { readonly sheetId: string }) {
+  const door = useMemo(() => openLinksDoor(sheetId), [sheetId]);
+  const [links, setLinks] = useState<readonly LinkListed[] | null>(null);
+  const [made, setMade] = useState<LinkCreated | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+
+  const fetchLinks = useCallback(async () => {
+    const answer = await door.list();
+    if (answer.kind === "answer") setLinks(answer.value.links);
+    else setProblem(whyNot(answer));
+  }, [door]);
+  useEffect(() => {
+    void fetchLinks();
+  }, [fetchLinks]);
+
+  return (
+    <div className={styles.invite}>
+      <p>{people.invite.lead}</p>
+      <NewLinkForm
+        onMake={async (role, label) => {
+          const answer = await door.make(role, label);
+          setProblem(answer.kind === "answer" ? null : whyNot(answer));
+          if (answer.kind !== "answer") return false;
+          setMade(answer.value);
+          await fetchLinks();
+          return true;
+        }}
+      />
+      {made !== null && <NewLink key={made.link} sheetId={sheetId} made={made} />}
+      <p role="alert" className={problem === null ? "heard" : styles.wrong}>
+        {problem}
+      </p>
+      <LinkList
+        links={links}
+        onRevoke={async (link) => {
+          const answer = await door.revoke(link);
+          setProblem(answer.kind === "answer" ? null : whyNot(answer));
+          if (made?.link === link) setMade(null); // what no longer opens need not be copied
+          await fetchLinks();
+        }}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,82 @@
+"use client";
+import { useState } from "react";
+import type { LinkListed } from "../../shared/api-answers";
+import { Button } from "../_controls";
+import { people } from "../_words";
+import styles from "./people.module.css";
+
+export interface LinkListProps {
+  /** Null while they are being fetched. */
+  readonly links: readonly LinkListed[] | null;
+  readonly onRevoke: (link: string) => Promise<void>;
+}
+
+/** The links that open this sheet, and those that no longer do. */
+export function LinkList({ links, onRevoke }: LinkListProps) {
+  return (
+    <section className={styles.links}>
+      <h3>{people.invite.links}</h3>
+      {links === null && <p className={styles.hint}>{people.invite.reading}</p>}
+      {links?.length === 0 && <p className={styles.hint}>{people.invite.none}</p>}
+      <ul>
+        {links?.map((link) => (
+          <LinkRow key={link.link} link={link} onRevoke={onRevoke} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+interface LinkRowProps {
+  readonly link: LinkListed;
+  readonly onRevoke: (link: string) => Promise<void>;
+}
+
+function LinkRow({ link, onRevoke }: LinkRowProps) {
+  const [asking, setAsking] = useState(false);
+  const words = people.invite;
+  const role = people.role[link.role];
+  const when =
+    link.revokedAt === null
+      ? words.since(dayOf(link.createdAt))
+      : words.closed(dayOf(link.revokedAt));
+  return (
+    <li className={styles.link} data-closed={link.revokedAt !== null}>
+      <div className={styles.linkSaid}>
+        <b>{role}</b>
+        <span>{link.label === "" ? words.noLabel : link.label}</span>
+        <small>{when}</small>
+      </div>
+      {link.revokedAt === null && !asking && (
+        <Button
+          small
+          aria-label={words.revokeNamed(role, link.label)}
+          onClick={() => setAsking(true)}
+        >
+          {words.revoke}
+        </Button>
+      )}
+      {asking && link.revokedAt === null && (
+        <fieldset className={styles.ask}>
+          <legend>{words.revokeAsk}</legend>
+          <Button small look="main" onClick={() => void onRevoke(link.link)}>
+            {words.revokeYes}
+          </Button>
+          <Button small autoFocus onClick={() => setAsking(false)}>
+            {words.revokeNo}
+          </Button>
+        </fieldset>
+      )}
+    </li>
+  );
+}
+
+const day = new Intl.DateTimeFormat(undefined, {
+  day: "numeric",
+  month: "short",
+  hour: "2-digit",
+  minute: "2-digit",
+});
+
+/** When, in the reader's own way of writing days. Units: ms since 1970. */
+const dayOf = (at: number): string => day.format(at);

@@ -1,0 +1,23 @@
+import type { LinkCreated, LinksListed } from "../../shared/api-answers";
+import type { Role } from "../../shared/role";
+import { type Answer, askHub } from "../_room/ask-hub";
+import { people } from "../_words";
+
+/** The links of one sheet, by the hub's doors. Only an owner is let in. */
+export function openLinksDoor(sheetId: string) {
+  const path = `/api/sheets/${encodeURIComponent(sheetId)}/links`;
+  return {
+    list: () => askHub<LinksListed>("GET", path),
+    make: (role: Role, label: string) => askHub<LinkCreated>("POST", path, { role, label }),
+    revoke: (link: string) => askHub<null>("DELETE", `${path}/${encodeURIComponent(link)}`),
+  };
+}
+
+export type LinksDoor = ReturnType<typeof openLinksDoor>;
+
+/** Why an answer is none, in words for a person. */
+export function whyNot(answer: Exclude<Answer<unknown>, { readonly kind: "answer" }>): string {
+  return people.invite.failed(
+    answer.kind === "unreachable" ? people.invite.unreachable : answer.message,
+  );
+}

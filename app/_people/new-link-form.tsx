@@ -1,0 +1,67 @@
+"use client";
+import { type FormEvent, useId, useState } from "react";
+import type { Role } from "../../shared/role";
+import { Button } from "../_controls";
+import { people } from "../_words";
+import styles from "./people.module.css";
+
+/** What an owner gives away as a rule. Another owner is a rarer wish, and the server's door takes it. */
+const OFFERED = ["draw", "critique", "view"] as const satisfies readonly Role[];
+
+export interface NewLinkFormProps {
+  /** Answers whether the link was made; if not, the form keeps what was typed. */
+  readonly onMake: (role: Role, label: string) => Promise<boolean>;
+}
+
+export function NewLinkForm({ onMake }: NewLinkFormProps) {
+  const [role, setRole] = useState<Role>("draw");
+  const [label, setLabel] = useState("");
+  const [busy, setBusy] = useState(false);
+  const labelId = useId();
+  const group = useId();
+  const make = async (event: FormEvent) => {
+    event.preventDefault();
+    setBusy(true);
+    const made = await onMake(role, label.trim());
+    setBusy(false);
+    if (made) setLabel("");
+  };
+  return (
+    <form className={styles.form} onSubmit={make}>
+      <fieldset className={styles.roles}>
+        <legend>{people.invite.role}</legend>
+        {OFFERED.map((offered) => (
+          <label key={offered} className={styles.role}>
+            <input
+              type="radio"
+              name={group}
+              value={offered}
+              checked={role === offered}
+              onChange={() => setRole(offered)}
+            />
+            <span>
+              <b>{people.role[offered]}</b>
+              <small>{people.roleMay[offered]}</small>
+            </span>
+          </label>
+        ))}
+      </fieldset>
+      <div className={styles.field}>
+        <label htmlFor={labelId}>{people.invite.label}</label>
+        <input
+          id={labelId}
+          className={styles.input}
+          value={label}
+          maxLength={60}
+          placeholder={people.invite.labelHint}
+          onChange={(event) => setLabel(event.target.value)}
+        />
+      </div>
+      <div className={styles.row}>
+        <Button look="main" type="submit" disabled={busy}>
+          {busy ? people.invite.making : people.invite.make}
+        </Button>
+      </div>
+    </form>
+  );
+}

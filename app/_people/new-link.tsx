@@ -1,0 +1,50 @@
+"use client";
+import { useId, useRef, useState } from "react";
+import type { LinkCreated } from "../../shared/api-answers";
+import { Button } from "../_controls";
+import { people } from "../_words";
+import { linkAddress } from "./link-address";
+import styles from "./people.module.css";
+
+export interface NewLinkProps {
+  readonly sheetId: string;
+  readonly made: LinkCreated;
+}
+
+/** A link just made, shown this once. */
+export function NewLink({ sheetId, made }: NewLinkProps) {
+  const [copied, setCopied] = useState<string | null>(null);
+  const field = useRef<HTMLInputElement>(null);
+  const id = useId();
+  const address = linkAddress(location.origin, sheetId, made.secret);
+  const copy = async () => {
+    field.current?.select();
+    try {
+      await navigator.clipboard.writeText(address);
+      setCopied(people.invite.copied);
+    } catch {
+      // Over plain http a browser shuts the clipboard: the selected text is the way that is left.
+      setCopied(people.invite.copyByHand);
+    }
+  };
+  return (
+    <div className={styles.made}>
+      <label htmlFor={id}>{people.invite.made(people.role[made.role])}</label>
+      <div className={styles.row}>
+        <input
+          id={id}
+          ref={field}
+          className={styles.input}
+          value={address}
+          readOnly
+          onFocus={(event) => event.target.select()}
+        />
+        <Button onClick={copy}>{people.invite.copy}</Button>
+      </div>
+      <p className={styles.hint}>{people.invite.once}</p>
+      <p role="status" className={styles.hint}>
+        {copied}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,16 @@
+"use client";
+import { useState } from "react";
+import type { InkState } from "../_room";
+import { spokenChange } from "./ink-words";
+
+/** The last change of the ink's state that was worth saying aloud; empty until there is one. */
+export function useSpokenChange(state: InkState): string {
+  const [before, setBefore] = useState(state);
+  const [spoken, setSpoken] = useState("");
+  if (before !== state) {
+    setBefore(state);
+    const said = spokenChange(before, state);
+    if (said !== null) setSpoken(said);
+  }
+  return spoken;
+}

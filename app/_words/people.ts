@@ -1,0 +1,134 @@
+import type { Role } from "../../shared/role";
+import type { InkState } from "../_room";
+
+interface Said {
+  /** What stands in the head band. */
+  readonly words: string;
+  /** What it means for whoever draws, told on hover and focus. */
+  readonly why: string;
+}
+
+export const people = {
+  heading: "People on this sheet",
+  you: "you",
+  chipOfMe: (name: string) => `You are here as ${name}. Change name or hue.`,
+  others: (count: number) => (count === 1 ? "1 more" : `${count} more`),
+  alone: "Nobody else is here.",
+
+  greet: {
+    label: "Introduce yourself",
+    words: (name: string) => `Others see you as “${name}”.`,
+    give: "Give a name",
+    later: "Later",
+  },
+
+  name: {
+    title: "Your name and hue",
+    name: "Name",
+    hint: "Others see it beside your pencil. It is kept in this browser.",
+    needed: "A name of at least one letter is needed.",
+    hue: "Hue of your pencil",
+    keep: "Keep",
+  },
+  hues: {
+    265: "violet",
+    215: "blue",
+    140: "green",
+    95: "leaf green",
+    50: "gold",
+    300: "purple",
+    0: "red",
+    190: "turquoise",
+  } as Readonly<Record<number, string>>,
+  hue: (degrees: number) => `hue ${degrees}°`,
+
+  role: {
+    owner: "owner",
+    draw: "draw",
+    critique: "critique",
+    view: "view",
+  } satisfies Record<Role, string>,
+  roleMay: {
+    owner: "draws, and makes and closes links",
+    draw: "draws on this sheet",
+    critique: "looks and notes, does not draw",
+    view: "looks only",
+  } satisfies Record<Role, string>,
+
+  state: {
+    opening: { words: "opening the sheet…", why: "What is on the sheet is on its way here." },
+    saved: {
+      words: "all ink saved",
+      why: "Everything that was drawn here is on the hub's disk. You can leave at any time.",
+    },
+    saving: {
+      words: "saving…",
+      why: "Handed over; the hub has not yet said that it is on its disk.",
+    },
+    "not-saved": {
+      words: "not saved: stay on this page",
+      why: "What you drew last is in this tab alone. It is handed over as soon as the line is back; closing the tab before that loses it.",
+    },
+    offline: {
+      words: "offline: nothing new is saved until the line is back",
+      why: "Everything drawn so far is saved. What you draw from now on waits in this tab, and you do not see what others draw.",
+    },
+    refused: {
+      words: "not saved: the hub refused a change",
+      why: "A change made here was not taken, nor will anything after it be. Load the page again to see what is saved; what differs must be drawn again.",
+    },
+    shut: {
+      words: "closed: this page is no longer connected",
+      why: "The link was withdrawn, the sheet is gone, or it is open under the same name elsewhere. What you see is what was here last; nothing new is saved.",
+    },
+  } satisfies Record<InkState, Said>,
+  looksOnly: {
+    view: {
+      words: "view only",
+      why: "This link shows the sheet as it is drawn. To draw, ask its owner for another link.",
+    },
+    critique: {
+      words: "critique: looks, does not draw",
+      why: "This link is for critique. To draw, ask the sheet's owner for another link.",
+    },
+  } satisfies Record<"view" | "critique", Said>,
+  heard: {
+    lost: "Careful:",
+    back: "The line is back.",
+  },
+
+  invite: {
+    title: "Invite to this sheet",
+    opener: "Invite",
+    notYours:
+      "Only the owner of a sheet makes links to it. Ask whoever sent you yours: they started the sheet or know who did.",
+    lead: "A link opens this sheet to whoever has it. Give each person or group its own, so that one can be closed without the others.",
+    role: "What they may do",
+    label: "For whom",
+    labelHint: "A note to yourself, such as “lighting” or “Monday's critique”.",
+    make: "Make a link",
+    making: "Making the link…",
+    made: (role: string) => `The new ${role} link`,
+    once: "It is shown this once: copy it now. A lost link cannot be read again, only replaced.",
+    copy: "Copy",
+    copied: "Copied.",
+    copyByHand:
+      "This page may not use the clipboard. The link is selected: copy it with the keyboard.",
+    links: "Links to this sheet",
+    reading: "Fetching the links…",
+    none: "No links yet.",
+    noLabel: "no note",
+    since: (when: string) => `since ${when}`,
+    closed: (when: string) => `closed ${when}`,
+    revoke: "Revoke",
+    revokeNamed: (role: string, label: string) =>
+      label === "" ? `Revoke the ${role} link` : `Revoke the ${role} link “${label}”`,
+    revokeAsk: "Whoever came by this link loses the sheet at once.",
+    revokeYes: "Revoke it",
+    revokeNo: "Keep it",
+    failed: (what: string) => `That did not go through: ${what}`,
+    unreachable:
+      "the hub could not be reached; nothing was changed. Try again when the line is back.",
+    strange: "the hub gave an answer that this page cannot read.",
+  },
+} as const;
