@@ -1,0 +1,93 @@
+"use client";
+import { YARDSTICKS } from "../../lib/gait";
+import { Dialog } from "../_controls";
+import { common, remarks as words } from "../_words";
+import styles from "./help.module.css";
+import { LevelSign } from "./level-sign";
+
+/** A key and what it does, as the board binds it. */
+export interface KeyHelp {
+  readonly keys: string;
+  readonly does: string;
+}
+
+export interface HelpDialogProps {
+  readonly keys: readonly KeyHelp[];
+  readonly onClose: () => void;
+}
+
+/** The board's words, signs, yardsticks and keys, and what the readings are not. */
+export function HelpDialog({ keys, onClose }: HelpDialogProps) {
+  const { help } = words;
+  return (
+    <Dialog title={help.title} closeLabel={common.close} onClose={onClose} wide>
+      <div className={styles.help}>
+        <section>
+          <h3>{help.words.heading}</h3>
+          <Terms list={help.words.list} />
+        </section>
+        <section>
+          <h3>{help.signs.heading}</h3>
+          <ul className={styles.signs}>
+            {(["shows", "may-show", "tidy"] as const).map((level) => (
+              <li key={level}>
+                <LevelSign level={level} />
+                <span>{help.signs[level]}</span>
+              </li>
+            ))}
+          </ul>
+          <h3>{help.yardsticks.heading}</h3>
+          <Terms
+            list={YARDSTICKS.map((name) => [
+              words.yardstick.name[name],
+              words.yardstick.means[name],
+            ])}
+          />
+          <h3>{help.note.heading}</h3>
+          <p>{help.note.words}</p>
+        </section>
+        <section>
+          <h3>{help.keys.heading}</h3>
+          <KeyTable keys={keys} />
+        </section>
+      </div>
+    </Dialog>
+  );
+}
+
+function Terms({ list }: { readonly list: readonly (readonly [string, string])[] }) {
+  return (
+    <dl className={styles.terms}>
+      {list.map(([word, meaning]) => (
+        <div key={word}>
+          <dt>{word}</dt>
+          <dd>{meaning}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+function KeyTable({ keys }: { readonly keys: readonly KeyHelp[] }) {
+  const { help } = words;
+  return (
+    <table className={styles.keys}>
+      <thead className="heard">
+        <tr>
+          <th scope="col">{help.keys.key}</th>
+          <th scope="col">{help.keys.does}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {keys.map(({ keys: combination, does }) => (
+          <tr key={combination}>
+            <th scope="row">
+              <kbd>{combination}</kbd>
+            </th>
+            <td>{does}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

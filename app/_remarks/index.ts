@@ -1,0 +1,4 @@
+export { HelpDialog, type HelpDialogProps, type KeyHelp } from "./help-dialog";
+export { Margin, type MarginProps } from "./margin";
+export { RemarkBadge } from "./remark-badge";
+export { RemarkLayer } from "./remark-layer";

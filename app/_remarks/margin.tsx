@@ -1,0 +1,69 @@
+"use client";
+import { useId, useState } from "react";
+import { useReview, useSheet } from "../_room";
+import { remarks as words } from "../_words";
+import { CalmWords } from "./calm-words";
+import { groupRemarks, splitTidy } from "./group-remarks";
+import { HelpDialog, type KeyHelp } from "./help-dialog";
+import styles from "./margin.module.css";
+import { marginMood } from "./margin-mood";
+import { marginSummary } from "./margin-summary";
+import { ReadingsTable } from "./readings-table";
+import { RemarkGroupList } from "./remark-group-list";
+import { TidyList } from "./tidy-list";
+import { UntoldList } from "./untold-list";
+import { YardstickPicker } from "./yardstick-picker";
+
+export interface MarginProps {
+  /** The keys that work on the board, for the help page. */
+  readonly keys: readonly KeyHelp[];
+}
+
+/** The right column: what will show, what cannot be told, and the readings of the panel in hand. */
+export function Margin({ keys }: MarginProps) {
+  const review = useReview();
+  const mood = marginMood(useSheet(emptiness), review);
+  const [helping, setHelping] = useState(false);
+  const headingId = useId();
+  const { seen, tidy } = splitTidy(review.remarks);
+  return (
+    <section className={styles.margin} aria-labelledby={headingId}>
+      <header className={styles.head}>
+        <h2 id={headingId}>{words.heading}</h2>
+        <p className={styles.counts} aria-live="polite">
+          {marginSummary(review.remarks, mood)}
+        </p>
+      </header>
+      <YardstickPicker />
+      {review.quieted.map(({ topic, why }) => (
+        <p key={topic} className={styles.quiet}>
+          {words.notJudged} {why}.
+        </p>
+      ))}
+      <RemarkGroupList groups={groupRemarks(seen)} />
+      <CalmWords mood={mood} yardstick={review.yardstick} />
+      {tidy.length > 0 && <TidyList tidy={tidy} />}
+      {mood !== "unmarked" && mood !== "empty" && <UntoldList cannotTell={review.cannotTell} />}
+      <ReadingsTable />
+      <footer className={styles.foot}>
+        <button type="button" className={styles.helpLink} onClick={() => setHelping(true)}>
+          {words.help.link}
+        </button>
+      </footer>
+      {helping && <HelpDialog keys={keys} onClose={() => setHelping(false)} />}
+    </section>
+  );
+}
+
+/** "empty": no panels; "unmarked": panels, and no mark on any; "marked": something to read. */
+function emptiness(sheet: { readonly panels: readonly MarkedPanel[] }) {
+  if (sheet.panels.length === 0) return "empty";
+  return sheet.panels.some(isMarked) ? "marked" : "unmarked";
+}
+
+interface MarkedPanel {
+  readonly marks: { readonly side: object; readonly front: object };
+}
+
+const isMarked = ({ marks }: MarkedPanel): boolean =>
+  Object.keys(marks.side).length > 0 || Object.keys(marks.front).length > 0;

@@ -1,0 +1,134 @@
+import type { Side } from "../../lib/body";
+import type { Level, PanelReadingId, Yardstick } from "../../lib/gait";
+
+const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
+
+/** The margin, the signs on the panels, and the help page. */
+export const remarks = {
+  heading: "Remarks",
+  level: {
+    shows: "will show",
+    "may-show": "may show",
+    tidy: "tidy",
+  } satisfies Record<Level, string>,
+  /** The count line: "2 will show · 1 may show". */
+  counted: (count: number, level: Level) =>
+    level === "tidy"
+      ? plural(count, "detail to tidy", "details to tidy")
+      : `${count} ${remarks.level[level]}`,
+  between: " · ",
+  calm: {
+    strip: "no panels yet",
+    marks: "nothing marked yet",
+    sound: "nothing stands out",
+    open: "nothing so far",
+  },
+  emptyStrip: "Remarks appear here once the strip has panels and their joints are marked.",
+  noMarks:
+    "Mark the hips, knees, heels and toes on the drawings, and the board says here what a viewer will see.",
+  noMarksLooking:
+    "As soon as joints are marked on the drawings, the board says here what a viewer will see.",
+  takeMarks: "Mark joints",
+  sound: (yardstick: string) => `By the yardstick ${yardstick}, nothing in this walk stands out.`,
+  soundSoFar: (yardstick: string) =>
+    `By the yardstick ${yardstick}, nothing that can be read so far stands out.`,
+
+  frames: (first: number, last: number) =>
+    first === last ? `frame ${first}` : `frames ${first} → ${last}`,
+  group: (pose: string, side: string | null, frame: number | null) =>
+    [side === null ? pose : `${pose}, ${side}`, ...(frame === null ? [] : [`frame ${frame}`])].join(
+      " · ",
+    ),
+  noPanel: "The walk as a whole",
+  show: "Show",
+  showNamed: (title: string) => `Show where: ${title}`,
+  whyThisNumber: "Why this number",
+  measured: (value: string) => `Measured ${value}`,
+  bound: (value: string) => `the bound is ${value}`,
+  by: (yardstick: string) => `by the yardstick ${yardstick}`,
+  tidyFolded: (count: number) => plural(count, "detail to tidy", "details to tidy"),
+
+  untold: (count: number) => plural(count, "question is still open", "questions are still open"),
+  untoldLead: "The board does not guess. To answer, it needs:",
+  check: {
+    "hip-order": "hip heights",
+    slide: "planted foot",
+    gaps: "timing",
+  } as Readonly<Record<string, string>>,
+  notJudged: "Not judged:",
+
+  yardstick: {
+    label: "Yardstick",
+    name: { trade: "trade", life: "life" } satisfies Record<Yardstick, string>,
+    means: {
+      trade:
+        "How animators pose a walk: down lowest, up highest, poses evenly timed. The usual choice.",
+      life: "How people walk: measured on 72 captured walks of 15 people. The rise is smaller, passing comes later.",
+    } satisfies Record<Yardstick, string>,
+  },
+
+  readings: {
+    heading: (frame: number) => `Readings · frame ${frame}`,
+    headingNone: "Readings",
+    pick: "Pick a panel to read it here.",
+    none: (needs: string) => `Cannot tell yet: needs ${needs}.`,
+    noneShort: "cannot tell",
+    needs: (needs: string) => `needs ${needs}`,
+    what: "reading",
+    value: "value",
+    yes: "yes",
+    no: "no",
+    name: {
+      "hip-height": "hip height",
+      "knee-bend": "knee bend",
+      "foot-pitch": "foot pitch",
+      "weight-foot-flat": "foot under the weight is flat",
+    } satisfies Record<PanelReadingId, string>,
+    sided: (side: Side, name: string) => `${side} ${name}`,
+    kneeBack: "the other way",
+    toeUp: "toe up",
+    toeDown: "toe down",
+    legNote: (units: string) => `1 leg is ${units} on this paper, hip joint to sole,`,
+    legFrom: { stand: "measured on the stand.", panels: "the median of the marked poses." },
+  },
+
+  badge: (pose: string, frame: number, parts: string) =>
+    `${parts} at ${pose}, frame ${frame}: open the remarks`,
+  slips: (amount: string) => `slips ${amount}`,
+  slidesBack: (amount: string) => `slides back ${amount}`,
+
+  help: {
+    link: "These readings are for drawing, not for assessing anyone's gait.",
+    open: "Help",
+    title: "Help",
+    note: {
+      heading: "What the readings are",
+      words:
+        "The board measures marks on drawings so that a drawn walk can be judged as a drawing. Its readings and remarks are not a medical assessment of anybody's gait and must not be used as one. They say what a viewer will see; what the walk should be is yours to decide.",
+    },
+    words: {
+      heading: "Words of the board",
+      list: [
+        ["strip", "the panels in frame order, each hung by a stem from the ruler"],
+        ["panel", "one pose at one frame, with a side view and a front view"],
+        ["ruler", "the line of frames; moving a stem's foot along it changes the frame"],
+        ["mark", "a joint's point on a drawing; left marks are round, right ones are diamonds"],
+        ["stand", "the neutral pose that the build is measured from"],
+        ["weight on", "the side that carries, or at contact receives, the weight"],
+        ["footprint", "where a planted foot was put down"],
+        ["leg", "a leg length, hip joint to sole: what distances are told in, whatever the build"],
+        ["reading", "a measured value; ± says how far the marks' precision leaves it open"],
+        ["remark", "a reading outside what the yardstick expects"],
+        ["drawing desk", "one panel filling the window for drawing"],
+      ] as readonly (readonly [string, string])[],
+    },
+    signs: {
+      heading: "Signs",
+      shows: "will show: a viewer will see it",
+      "may-show": "may show: some will see it",
+      tidy: "tidy: nobody will see it; folded away",
+    },
+    yardsticks: { heading: "Yardsticks" },
+    keys: { heading: "Keys", key: "key", does: "what it does" },
+  },
+} as const;
