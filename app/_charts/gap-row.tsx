@@ -1,0 +1,87 @@
+"use client";
+import { memo, useId } from "react";
+import { useReview, useSheet } from "../_room";
+import { charts } from "../_words";
+import { ChartFrame } from "./chart-frame";
+import styles from "./charts.module.css";
+import { type GapBox, gapBoxes } from "./gap-boxes";
+import { GapTable } from "./gap-table";
+import { gapWording } from "./gap-words";
+
+export interface GapRowProps {
+  /** Where a frame stands on the ruler, pixels from the row's left edge. */
+  readonly xOfFrame: (frame: number) => number;
+  /** Pixels. */
+  readonly width: number;
+}
+
+const HEIGHT = 26;
+
+/** Frames between neighbouring panels, on the ruler's own scale. */
+export const GapRow = memo(function GapRow({ xOfFrame, width }: GapRowProps) {
+  const gaps = useReview().gapRow;
+  const panels = useSheet((sheet) => sheet.panels);
+  const frames = new Map(panels.map(({ id, frame }) => [id, frame]));
+  const frameOf = (panel: string) => frames.get(panel);
+  const boxes = gapBoxes({ gaps, frameOf, xOfFrame, wording: gapWording });
+  return (
+    <ChartFrame name={charts.gaps} width={width} height={HEIGHT}>
+      {boxes.length === 0 ? (
+        <p className={styles.calm}>{charts.gapsEmpty}</p>
+      ) : (
+        <>
+          <GapDrawing boxes={boxes} width={width} />
+          <GapTable boxes={boxes} />
+        </>
+      )}
+    </ChartFrame>
+  );
+});
+
+interface GapDrawingProps {
+  readonly boxes: readonly GapBox[];
+  readonly width: number;
+}
+
+function GapDrawing({ boxes, width }: GapDrawingProps) {
+  const titleId = useId();
+  const descriptionId = useId();
+  const hatchId = useId();
+  const inOrder = boxes.map(({ frames }) => frames).join(", ");
+  const uneven = boxes.filter((box) => box.uneven).length;
+  return (
+    <svg
+      role="img"
+      aria-labelledby={titleId}
+      aria-describedby={descriptionId}
+      width={width}
+      height={HEIGHT}
+      className={styles.picture}
+    >
+      <title id={titleId}>{charts.gapsTitle}</title>
+      <desc id={descriptionId}>{charts.gapsSummary(inOrder, uneven)}</desc>
+      <defs>
+        <pattern id={hatchId} width="6" height="6" patternUnits="userSpaceOnUse">
+          <path className={styles.hatch} d="M-1.5 1.5 1.5-1.5M0 6 6 0M4.5 7.5 7.5 4.5" />
+        </pattern>
+      </defs>
+      {boxes.map((box) => (
+        <Box key={box.key} box={box} hatch={`url(#${hatchId})`} />
+      ))}
+    </svg>
+  );
+}
+
+function Box({ box, hatch }: { readonly box: GapBox; readonly hatch: string }) {
+  const { left, width, uneven, text } = box;
+  const size = { x: left, y: 1, width, height: HEIGHT - 2, rx: Math.min(4, width / 2) };
+  return (
+    <g className={styles.gap} data-uneven={uneven}>
+      <rect {...size} />
+      {uneven && <rect {...size} style={{ fill: hatch }} />}
+      <text x={left + width / 2} y={HEIGHT / 2 + 5} textAnchor="middle">
+        {text}
+      </text>
+    </g>
+  );
+}

@@ -1,0 +1,30 @@
+import { charts } from "../_words";
+import type { GapBox } from "./gap-boxes";
+
+/** The gaps as a table, for whoever reads with their ears. */
+export function GapTable({ boxes }: { readonly boxes: readonly GapBox[] }) {
+  const { table } = charts;
+  return (
+    <table className="heard">
+      <caption>{charts.gapsTitle}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{table.from}</th>
+          <th scope="col">{table.to}</th>
+          <th scope="col">{table.frames}</th>
+          <th scope="col">{table.expected}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {boxes.map(({ key, fromFrame, toFrame, frames, expected, uneven }) => (
+          <tr key={key}>
+            <td>{fromFrame}</td>
+            <td>{toFrame}</td>
+            <td>{uneven ? `${frames}, ${charts.remarked}` : frames}</td>
+            <td>{expected ?? table.nothing}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

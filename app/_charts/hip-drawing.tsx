@@ -1,0 +1,68 @@
+import { useId } from "react";
+import type { Review } from "../../lib/gait";
+import { charts, remarks } from "../_words";
+import styles from "./charts.module.css";
+import type { HipDot, HipLine } from "./hip-line";
+
+export interface HipDrawingProps {
+  readonly line: HipLine;
+  readonly review: Review;
+  /** Pixels. */
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The picture of the hip chart: expected bands, the line, a dot and its whisker a panel. */
+export function HipDrawing({ line, review, width, height }: HipDrawingProps) {
+  const titleId = useId();
+  const descriptionId = useId();
+  const heights = line.dots.map((dot) => dot.height);
+  const low = Math.min(...heights).toFixed(2);
+  const high = Math.max(...heights).toFixed(2);
+  const all = review.hipCurve.points.length;
+  return (
+    <svg
+      role="img"
+      aria-labelledby={titleId}
+      aria-describedby={descriptionId}
+      width={width}
+      height={height}
+      className={styles.picture}
+    >
+      <title id={titleId}>{charts.hipsTitle}</title>
+      <desc id={descriptionId}>
+        {charts.hipsSummary(heights.length, all, low, high)}{" "}
+        {charts.hipsBand(remarks.yardstick.name[review.yardstick])}
+      </desc>
+      {line.bands.map((points) => (
+        <polygon key={points} className={styles.band} points={points} />
+      ))}
+      {line.runs.map((run) => (
+        <polyline key={run[0]?.panel} className={styles.line} points={pointsOf(run)} />
+      ))}
+      {line.dots.map((dot) => (
+        <Dot key={dot.panel} dot={dot} />
+      ))}
+    </svg>
+  );
+}
+
+const pointsOf = (run: readonly HipDot[]): string =>
+  run.map(({ x, y }) => `${x.toFixed(1)},${y.toFixed(1)}`).join(" ");
+
+const CAP = 3.5; // px, half a whisker's end
+const SQUARE = 5; // px, half a remarked dot: told by shape as well as colour
+
+function Dot({ dot: { x, y, top, bottom, remarked } }: { readonly dot: HipDot }) {
+  const whisker = `M${x} ${top}V${bottom}M${x - CAP} ${top}h${2 * CAP}M${x - CAP} ${bottom}h${2 * CAP}`;
+  return (
+    <g data-remarked={remarked} className={styles.dot}>
+      {bottom - top > 2 && <path d={whisker} />}
+      {remarked ? (
+        <rect x={x - SQUARE} y={y - SQUARE} width={2 * SQUARE} height={2 * SQUARE} />
+      ) : (
+        <circle cx={x} cy={y} r="4" />
+      )}
+    </g>
+  );
+}

@@ -1,0 +1,34 @@
+/** The hip line and the gaps under the ruler. */
+export const charts = {
+  hips: "hips",
+  hipsTitle: "Hip height by frame, in leg lengths",
+  hipsEmpty: "Mark the hips to see their height here.",
+  hipsSummary: (marked: number, all: number, low: string, high: string) =>
+    `${marked} of ${all} panels have their hips marked; they stand between ${low} and ${high} leg.`,
+  hipsBand: (yardstick: string) => `The shaded band is what the yardstick ${yardstick} expects.`,
+  point: (pose: string, frame: number, height: string, remarked: boolean) =>
+    `${pose}, frame ${frame}: hips at ${height}${remarked ? ", remarked on" : ""}`,
+  remarked: "remarked on",
+
+  gaps: "gaps",
+  gapsTitle: "Frames between neighbouring panels",
+  gapsEmpty: "Two panels make the first gap.",
+  gapsSummary: (gaps: string, uneven: number) =>
+    uneven === 0 ? `In order: ${gaps}.` : `In order: ${gaps}. ${uneven} remarked on.`,
+  expected: (frames: number) => `(${frames})`,
+
+  table: {
+    panel: "panel",
+    frame: "frame",
+    height: "hip height",
+    expected: "expected",
+    none: "hips not marked",
+    from: "from frame",
+    to: "to frame",
+    frames: "frames",
+    between: (low: string, high: string) => `${low} to ${high} leg`,
+    above: (low: string) => `above ${low} leg`,
+    below: (high: string) => `below ${high} leg`,
+    nothing: "nothing in particular",
+  },
+} as const;
