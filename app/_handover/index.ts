@@ -1,0 +1,2 @@
+export { ExportButton } from "./export-button";
+export { PrintDialog } from "./print-dialog";
