@@ -1,0 +1,103 @@
+import { JOINTS, SIDES } from "../../lib/body";
+import { VIEWS } from "../../lib/geometry";
+import { INKS, NIBS, type Stroke } from "../../lib/ink";
+import { POSES } from "../../lib/motion";
+import {
+  addPanel,
+  amendHead,
+  drawStroke,
+  liftMark,
+  newPanelId,
+  newStrokeId,
+  type Panel,
+  type PanelId,
+  placeMark,
+  readSheet,
+  relabelPanel,
+  removePanel,
+  rubOut,
+  setPlace,
+  slidePanel,
+} from "../../lib/sheet";
+import type { Dice } from "./dice";
+import { meet, type Peer } from "./peers";
+
+/** One turn: whose it is, what is on the strip, and one of its panels. */
+interface Turn {
+  readonly people: readonly Peer[];
+  readonly peer: Peer;
+  readonly panels: readonly Panel[];
+  readonly panel: PanelId;
+  readonly throws: Dice;
+}
+
+const FEW_JOINTS = JOINTS.slice(0, 5); // so that two meet on one
+const FEW_HEIGHTS = 4; // so that ties are settled by id
+
+const ACTS: Readonly<Record<string, (turn: Turn) => void>> = {
+  draw: ({ peer, panel, throws }) =>
+    drawStroke(peer.doc, newStrokeId(throws.bytes), someStroke(panel, throws)),
+  mark: ({ peer, panel, throws }) => {
+    const mark = { x: throws.below(720), y: throws.below(1200), precision: 2 };
+    placeMark(peer.doc, panel, throws.of(VIEWS), throws.of(FEW_JOINTS), mark);
+  },
+  lift: ({ peer, panel, throws }) =>
+    liftMark(peer.doc, panel, throws.of(VIEWS), throws.of(FEW_JOINTS)),
+  slide: ({ peer, panel, throws }) => slidePanel(peer.doc, panel, 1 + throws.below(30)),
+  label: ({ peer, panel, throws }) => relabelPanel(peer.doc, panel, somePanel(throws)),
+  place: ({ peer, panel, throws }) => setPlace(peer.doc, panel, throws.of([null, 0.5, 1])),
+  add: ({ peer, throws }) => addPanel(peer.doc, newPanelId(throws.bytes), somePanel(throws)),
+  remove: ({ peer, panel }) => removePanel(peer.doc, panel),
+  rub: ({ peer, panels, throws }) => {
+    const ink = panels.flatMap((panel) => [...panel.ink.side, ...panel.ink.front]);
+    const some = ink.filter(() => throws.below(6) === 0);
+    rubOut(
+      peer.doc,
+      some.map(({ id }) => id),
+    );
+  },
+  amend: ({ peer, throws }) => amendHead(peer.doc, { title: `title ${throws.below(99)}` }),
+  undo: ({ peer }) => void peer.undo.undo(),
+  redo: ({ peer }) => void peer.undo.redo(),
+  meet: ({ people, peer, throws }) => meet([peer, throws.of(people)]),
+};
+
+/** Every kind of turn there is. */
+export const TURNS = Object.keys(ACTS);
+
+const BAG = [...TURNS, "draw", "draw", "draw", "draw", "mark", "mark", "rub", "undo", "undo"];
+
+/** One person does one thing, or meets another. Answers what it was. */
+export function scribbleOnce(people: readonly Peer[], who: number, throws: Dice): string {
+  const peer = people[who];
+  if (peer === undefined) throw new RangeError(`nobody has number ${who}`);
+  const { panels } = readSheet(peer.doc);
+  const what = panels.length < 3 ? "add" : throws.of(BAG);
+  const panel = panels.length === 0 ? "" : throws.of(panels).id;
+  ACTS[what]?.({ people, peer, panels, panel, throws });
+  return what;
+}
+
+function somePanel(throws: Dice): Pick<Panel, "frame" | "pose" | "weightOn"> {
+  return {
+    frame: 1 + throws.below(30),
+    pose: throws.of(POSES),
+    weightOn: throws.of([...SIDES, null]),
+  };
+}
+
+function someStroke(panel: PanelId, throws: Dice): Stroke {
+  return {
+    panel,
+    view: throws.of(VIEWS),
+    nib: throws.of(NIBS),
+    colour: throws.of(INKS),
+    width: 1 + throws.below(10),
+    z: throws.below(FEW_HEIGHTS),
+    points: Array.from({ length: 1 + throws.below(5) }, () => [
+      throws.below(720),
+      throws.below(1200),
+      throws.below(64) / 63,
+    ]),
+  };
+}
