@@ -12,7 +12,7 @@ export function run(command, args, { env = {}, timeout = 15 * 60_000, show = fal
   return new Promise((resolve) => {
     const child = spawn(command, args, {
       cwd: ROOT,
-      env: { ...process.env, ...env },
+      env: { ...plain(process.env), ...env },
       stdio: ["ignore", "pipe", "pipe"],
       detached: true, // its own group, so that ending it ends what it started
     });
@@ -43,6 +43,9 @@ export function run(command, args, { env = {}, timeout = 15 * 60_000, show = fal
     child.on("close", (code) => finish(code ?? 1));
   });
 }
+
+/** What is said is read by people and by machines, later: no colours. */
+const plain = ({ FORCE_COLOR: _, ...env }) => ({ ...env, NO_COLOR: "1" });
 
 /** Runs a tool that comes with the installed packages, by its file, without npx looking around. */
 export const runTool = (file, args, options) =>

@@ -66,7 +66,7 @@ const JOURNEYS = {
     const ran = await run(
       process.execPath,
       ["node_modules/@playwright/test/cli.js", "test", "--reporter=list,json"],
-      { env: { PLAYWRIGHT_JSON_OUTPUT_NAME: report, FORCE_COLOR: "0" } },
+      { env: { PLAYWRIGHT_JSON_OUTPUT_NAME: report } },
     );
     return { ...ran, tally: playwrightTally(report) };
   },
