@@ -8,3 +8,8 @@ const NOISE = 1e-6;
 export function clearlyBeyond(value: number, plusMinus: number, limit: number): boolean {
   return value - plusMinus > limit + NOISE;
 }
+
+/** Sorts by a number, the greatest first; what differs by arithmetic alone keeps its order. */
+export function greatestFirst(a: number, b: number): number {
+  return Math.round(b / NOISE) - Math.round(a / NOISE);
+}

@@ -1,3 +1,4 @@
+import { greatestFirst } from "./beyond";
 import type { Level, Remark } from "./finding";
 
 const ORDER: Readonly<Record<Level, number>> = { shows: 0, "may-show": 1, tidy: 2 };
@@ -7,7 +8,7 @@ export function rankRemarks(remarks: readonly Remark[]): readonly Remark[] {
   return remarks.toSorted(
     (a, b) =>
       ORDER[a.level] - ORDER[b.level] ||
-      b.beyond - a.beyond ||
+      greatestFirst(a.beyond, b.beyond) ||
       (a.frames[0] ?? 0) - (b.frames[0] ?? 0) ||
       (a.check < b.check ? -1 : 1),
   );

@@ -1,4 +1,11 @@
-import { LIMB_JOINTS, type Mark, type PoseMarks, SIDES, type Side } from "../../lib/body";
+import {
+  LIMB_JOINTS,
+  type Mark,
+  otherSide,
+  type PoseMarks,
+  SIDES,
+  type Side,
+} from "../../lib/body";
 import type { Walk, WalkPanel } from "../../lib/gait";
 import { STEP_POSES } from "../../lib/motion";
 
@@ -13,7 +20,7 @@ export interface CapturedPose {
 }
 
 export interface CapturedStep {
-  readonly leadFoot: Side;
+  readonly leadFoot: string;
   readonly poses: Readonly<Record<string, CapturedPose>>;
 }
 
@@ -35,10 +42,10 @@ export function capturedWalk(captured: CapturedWalk): Walk {
   const { legLength, framesPerSecond, steps } = captured;
   const last = steps.at(-1);
   const panels = steps.flatMap((step, nth) =>
-    STEP_POSES.map((pose, order) => panel(step, pose, `${nth}.${order}`, step.leadFoot, legLength)),
+    STEP_POSES.map((pose, order) => panel(step, pose, `${nth}.${order}`, sideOf(step), legLength)),
   );
   if (last !== undefined) {
-    const lands: Side = last.leadFoot === "left" ? "right" : "left";
+    const lands = otherSide(sideOf(last));
     const end = panel(last, "next_contact", `${steps.length}.0`, lands, legLength);
     panels.push({ ...end, pose: "contact" });
   }
@@ -51,6 +58,11 @@ export function capturedWalk(captured: CapturedWalk): Walk {
     build: { headsTall: 7.5, legShare: 0.53, statureMetres: null },
     panels: panels.toSorted((a, b) => a.frame - b.frame || (a.id < b.id ? -1 : 1)),
   };
+}
+
+function sideOf({ leadFoot }: CapturedStep): Side {
+  if (leadFoot === "left" || leadFoot === "right") return leadFoot;
+  throw new Error(`left or right foot expected, got ${leadFoot}`);
 }
 
 function panel(

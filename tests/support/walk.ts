@@ -7,7 +7,7 @@ export type PanelName = "stand" | `${Side} ${StepPose}` | "end";
 
 const LEG = 420; // panel units
 const STEP = 0.72; // leg lengths
-const FRAMES = 12; // a step
+const FRAMES = 12; // a step, unless asked otherwise
 const FIRST = 13; // frame of the first contact; the stand is held before it
 const ADVANCE = STEP / FRAMES;
 
@@ -18,46 +18,65 @@ const HIPS: Readonly<Record<StepPose, number>> = {
   passing: 0.95,
   up: 0.96,
 };
-const AT: Readonly<Record<StepPose, number>> = { contact: 0, down: 3, passing: 6, up: 9 };
+const AT: Readonly<Record<StepPose, number>> = { contact: 0, down: 0.25, passing: 0.5, up: 0.75 };
 const POSES: readonly StepPose[] = ["contact", "down", "passing", "up"];
+
+/** Frames of the left step and of the right. */
+export interface StepFrames {
+  readonly left: number;
+  readonly right: number;
+}
 
 /** How the walk is drawn: its kind and how exactly its marks were placed (share of a leg). */
 export interface Drawn {
   readonly kind?: WalkKind;
   readonly precision?: number;
+  readonly frames?: StepFrames;
+  readonly exposure?: 1 | 2;
 }
 
 /**
  * A walk on the spot, left step first, on ones: stand at frame 1, then 13 16 19 22 25 … 37. Its feet
  * stay where they land and its hips keep the trade's order; in life's it is sound as well.
  */
-export function walk({ kind = "plain", precision = 0.005 }: Drawn = {}): Walk {
+export function walk(drawn: Drawn = {}): Walk {
+  const { kind = "plain", precision = 0.005, exposure = 1 } = drawn;
+  const frames = drawn.frames ?? { left: FRAMES, right: FRAMES };
   const steps = (["left", "right"] as const).flatMap((side, nth) =>
-    POSES.map((pose) => stepPanel(nth, side, pose, precision)),
+    POSES.map((pose) => {
+      const from = FIRST + (nth === 0 ? 0 : frames.left);
+      const frame = from + Math.round(AT[pose] * frames[side]);
+      return stepPanel({ nth, side, pose, frame }, precision);
+    }),
   );
-  const end = { ...stepPanel(2, "left", "contact", precision), id: "end" };
+  const last = FIRST + frames.left + frames.right;
+  const end = stepPanel({ nth: 2, side: "left", pose: "contact", frame: last }, precision);
   return {
     kind,
     framesPerSecond: 24,
-    exposure: 1,
+    exposure,
     travel: "on-the-spot",
     advance: ADVANCE,
     build: { headsTall: 7.5, legShare: 0.53, statureMetres: null },
-    panels: [stand(precision), ...steps, end],
+    panels: [stand(precision), ...steps, { ...end, id: "end" }],
   };
 }
 
-function stepPanel(nth: number, side: Side, pose: StepPose, precision: number): WalkPanel {
-  const frame = FIRST + nth * FRAMES + AT[pose];
-  const passed = (frame - FIRST) * ADVANCE; // the body, over the ground
-  const foot = (nth + 0.5) * STEP; // heel of the foot that carries
-  const other = swinging(nth, AT[pose] / FRAMES);
-  const hip = { x: passed + 0.2, y: HIPS[pose] };
-  const place = ADVANCE * (frame - 1);
+interface Moment {
+  readonly nth: number;
+  readonly side: Side;
+  readonly pose: StepPose;
+  readonly frame: number;
+}
+
+function stepPanel({ nth, side, pose, frame }: Moment, precision: number): WalkPanel {
+  const passed = (frame - FIRST) * ADVANCE; // the panel's middle, over the ground
+  const body = (nth + AT[pose]) * STEP;
+  const heel = { x: (nth + 0.4) * STEP, y: 0 }; // of the foot that carries
   const far: Side = side === "left" ? "right" : "left";
   const points = new Map<JointName, readonly [number, number]>([
-    ...leg(side, hip, { x: foot, y: 0 }),
-    ...leg(far, hip, other),
+    ...leg(side, { x: body, y: HIPS[pose] }, heel),
+    ...leg(far, { x: body, y: HIPS[pose] }, swinging(nth, AT[pose])),
   ]);
   return {
     id: `${side} ${pose}`,
@@ -65,13 +84,13 @@ function stepPanel(nth: number, side: Side, pose: StepPose, precision: number): 
     pose,
     weightOn: side,
     place: null,
-    marks: marked(points, place - ADVANCE * (FIRST - 1), precision),
+    marks: marked(points, passed, precision),
   };
 }
 
-/** The other heel leaves half a step behind and lands a step ahead, lifted in between. */
+/** The other heel leaves a step behind and lands a step ahead, lifted in between. */
 function swinging(nth: number, share: number): { x: number; y: number } {
-  return { x: (nth - 0.5 + 2 * share) * STEP, y: 0.12 * Math.sin(Math.PI * share) };
+  return { x: (nth - 0.6 + 2 * share) * STEP, y: 0.12 * Math.sin(Math.PI * share) };
 }
 
 interface Spot {

@@ -1,6 +1,6 @@
 import { limbJoint, otherSide, type Side } from "../../body";
 import { rootSumSquare } from "../../geometry";
-import { clearlyBeyond } from "../beyond";
+import { clearlyBeyond, greatestFirst } from "../beyond";
 import type { CannotTell, Finding, Level, Reading, Remark } from "../finding";
 import { type GroundMark, placeOf } from "../ground-mark";
 import type { Step } from "../step";
@@ -73,7 +73,9 @@ export function slide(study: Study): readonly Finding[] {
 /** Both marks of a foot that slips tell of one slip: the graver is kept. */
 function oneRemark(findings: readonly Finding[]): Finding[] {
   const remarks = findings.filter((finding) => finding.kind === "remark");
-  const [worst] = remarks.toSorted((a, b) => RANK[b.level] - RANK[a.level] || b.beyond - a.beyond);
+  const [worst] = remarks.toSorted(
+    (a, b) => RANK[b.level] - RANK[a.level] || greatestFirst(a.beyond, b.beyond),
+  );
   const others = findings.filter((finding) => finding.kind === "cannot-tell");
   return worst === undefined ? [...findings] : [worst, ...others];
 }
@@ -106,7 +108,7 @@ function judge(study: Study, step: Step, side: Side, rule: SlideRule): Finding {
     const mark = study.ground(panel, joint);
     return mark === null ? [] : [{ panel, measured: travel(start, mark) }];
   });
-  const farthest = travels.toSorted((a, b) => excess(b, rule) - excess(a, rule))[0];
+  const farthest = travels.toSorted((a, b) => greatestFirst(excess(a, rule), excess(b, rule)))[0];
   if (farthest === undefined) {
     return cannotTell(side, panels, `the ${side} passing after its ${rule.from}`);
   }

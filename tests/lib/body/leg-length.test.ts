@@ -1,0 +1,66 @@
+import { describe, expect, it } from "vitest";
+import { legLength, type PoseMarks, type ViewMarks } from "../../../lib/body";
+import reference from "../../reference/captured-strides.json";
+import { capturedWalk } from "../../support/captured";
+
+/** One leg hanging straight from y = 660, its ankle at 1046; ± 3 units a mark. */
+const straight: ViewMarks = {
+  "left-hip": { x: 360, y: 660, precision: 3 },
+  "left-knee": { x: 360, y: 853, precision: 3 },
+  "left-ankle": { x: 360, y: 1046, precision: 3 },
+};
+const pose = (side: ViewMarks, front: ViewMarks = {}): PoseMarks => ({ side, front });
+
+describe("leg length", () => {
+  it("adds hip to knee, knee to ankle and the ankle's height on the stand", () => {
+    const leg = legLength([pose(straight)], []);
+    expect(leg).toMatchObject({ kind: "value", value: 420, from: "stand" });
+  });
+
+  it("stands on the sole that was marked rather than on the ground line", () => {
+    const heel = { x: 340, y: 1076, precision: 3 };
+    expect(legLength([pose({ ...straight, "left-heel": heel })], [])).toMatchObject({ value: 416 });
+  });
+
+  it("reads a stand that is drawn from the front alone", () => {
+    expect(legLength([pose({}, straight)], [])).toMatchObject({ value: 420, from: "stand" });
+  });
+
+  it("carries the uncertainty of its marks", () => {
+    expect(legLength([pose(straight)], [])).toMatchObject({ plusMinus: Math.hypot(3, 3, 3, 3, 3) });
+  });
+
+  it("takes the median of the poses without a marked stand, and says so", () => {
+    const longer = { ...straight, "left-ankle": { x: 360, y: 1056, precision: 3 } };
+    const leg = legLength(
+      [pose({})],
+      [straight, straight, longer].map((side) => pose(side)),
+    );
+    expect(leg).toMatchObject({ kind: "value", from: "panels" });
+    expect(leg.kind === "value" && leg.value).toBeCloseTo(386 * 1.079, 6);
+  });
+
+  it("says what it needs when no leg is marked whole", () => {
+    const { "left-knee": _knee, ...marks } = straight;
+    expect(legLength([], [pose(marks)])).toEqual({
+      kind: "cannot-tell",
+      needs: "a hip, knee and ankle of one leg marked in a side view",
+    });
+  });
+
+  it("does not read a mark that is no number", () => {
+    const knee = { x: Number.NaN, y: 853, precision: 3 };
+    expect(legLength([pose({ ...straight, "left-knee": knee })], []).kind).toBe("cannot-tell");
+  });
+
+  it.each(reference.walks)("agrees with the skeleton of clip $clip to 0.6 %", (captured) => {
+    // Seen from the side a leg is foreshortened: thigh and shank to 0.98–1.00 of their length.
+    const leg = legLength(
+      [],
+      capturedWalk(captured).panels.map(({ marks }) => marks),
+    );
+    expect(leg.kind).toBe("value");
+    const value = leg.kind === "value" ? leg.value : Number.NaN;
+    expect(Math.abs(value / 420 - 1)).toBeLessThan(0.006); // the builder draws its leg at 420
+  });
+});
