@@ -15,7 +15,8 @@ export interface GapBox {
 }
 
 const BETWEEN = 4; // px between two boxes
-const LETTER = 8.2; // px a figure takes at 14 px, bold
+const LETTER = 6.6; // px: the mean of figures, brackets and space at 14 px, bold
+const SIDES = 2; // px: a lone figure is wider than the mean
 
 export interface GapBoxWish {
   readonly gaps: readonly GapCell[];
@@ -34,7 +35,7 @@ export function gapBoxes({ gaps, frameOf, xOfFrame, wording }: GapBoxWish): read
     const width = xOfFrame(toFrame) - xOfFrame(fromFrame) - BETWEEN;
     if (!(width > 0)) return [];
     const { frames, expected, remarked } = gap;
-    const text = wording(gap).find((words) => words.length * LETTER <= width) ?? "";
+    const text = wording(gap).find((words) => words.length * LETTER + SIDES <= width) ?? "";
     const key = `${gap.from} ${gap.to}`;
     const said = { key, fromFrame, toFrame, frames, expected, uneven: remarked, text };
     return [{ ...said, left, width }];

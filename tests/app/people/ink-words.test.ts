@@ -1,0 +1,41 @@
+import { describe, expect, it } from "vitest";
+import { spokenChange, stateWords } from "../../../app/_people/ink-words";
+
+describe("the words of the ink's state", () => {
+  it("says saved only for saved", () => {
+    const others = ["opening", "saving", "not-saved", "offline", "refused", "shut"] as const;
+    expect(stateWords("saved", "draw").words).toBe("all ink saved");
+    for (const state of others) {
+      expect(stateWords(state, "draw").words).not.toMatch(/all ink saved/);
+    }
+  });
+
+  it("asks to stay while ink is in this tab alone", () => {
+    expect(stateWords("not-saved", "owner").words).toMatch(/stay on this page/);
+  });
+
+  it("tells who only looks that they only look, and still says when the line is down", () => {
+    expect(stateWords("saved", "view").words).toBe("view only");
+    expect(stateWords("saved", "critique").words).toMatch(/does not draw/);
+    expect(stateWords("offline", "view").words).toMatch(/offline/);
+  });
+});
+
+describe("what is said aloud about the ink", () => {
+  it("is silent while ink is drawn and saved", () => {
+    expect(spokenChange("saved", "saving")).toBeNull();
+    expect(spokenChange("saving", "saved")).toBeNull();
+    expect(spokenChange("opening", "saved")).toBeNull();
+  });
+
+  it("speaks on the way into trouble and out of it", () => {
+    expect(spokenChange("saving", "not-saved")).toMatch(/not saved/);
+    expect(spokenChange("saved", "offline")).toMatch(/offline/);
+    expect(spokenChange("offline", "saved")).toMatch(/back.*all ink saved/);
+  });
+
+  it("does not call the line back before all is saved", () => {
+    expect(spokenChange("not-saved", "saving")).toBeNull();
+    expect(spokenChange("offline", "opening")).toBeNull();
+  });
+});

@@ -1,0 +1,94 @@
+import { describe, expect, it } from "vitest";
+import { countsInWords, gravestLevel } from "../../../app/_remarks/count-remarks";
+import { marginMood } from "../../../app/_remarks/margin-mood";
+import { marginSummary } from "../../../app/_remarks/margin-summary";
+import { seenAt } from "../../../app/_remarks/seen-at";
+import { sumUpUntold } from "../../../app/_remarks/sum-up-untold";
+import { type Level, type Remark, reviewWalk } from "../../../lib/gait";
+import { push, raise, unmark, walk } from "../../support/walk";
+
+const LEG_JOINTS = ["hip", "knee", "ankle", "heel", "ball", "toe"] as const;
+
+const unmarked = () => {
+  const drawn = walk();
+  const panels = drawn.panels.map((panel) => ({ ...panel, marks: { side: {}, front: {} } }));
+  return { ...drawn, panels };
+};
+
+const slipping = () =>
+  reviewWalk(
+    push(walk(), "right passing", ["right-heel", "right-ball", "right-toe"], 0.08),
+    "trade",
+  );
+
+const leveled = (...levels: Level[]): Remark[] => {
+  const [remark] = slipping().remarks;
+  if (remark === undefined) throw new Error("a slip draws a remark");
+  return levels.map((level) => ({ ...remark, level }));
+};
+
+describe("the margin's count line", () => {
+  it("counts by level, gravest first, and leaves out what is not there", () => {
+    expect(countsInWords(leveled("may-show", "shows", "shows"))).toBe("2 will show · 1 may show");
+    expect(countsInWords(leveled("may-show"))).toBe("1 may show");
+    expect(countsInWords(leveled("tidy", "tidy"))).toBe("2 details to tidy");
+  });
+
+  it("says what the matter is when there is nothing to count", () => {
+    expect(marginSummary([], "unmarked")).toBe("nothing marked yet");
+    expect(marginSummary([], "sound")).toBe("nothing stands out");
+  });
+
+  it("does not call a walk sound while a question is open", () => {
+    const whole = reviewWalk(walk(), "trade");
+    expect(whole.remarks).toEqual([]);
+    expect(marginMood("marked", whole)).toBe("sound");
+    const partly = reviewWalk(unmark(walk(), "left down", ["left-hip", "right-hip"]), "trade");
+    expect(partly.remarks).toEqual([]);
+    expect(marginMood("marked", partly)).toBe("open");
+  });
+
+  it("takes a sheet without marks for unmarked, whatever the checks would say", () => {
+    expect(marginMood("unmarked", reviewWalk(unmarked(), "trade"))).toBe("unmarked");
+  });
+});
+
+describe("what cannot be told", () => {
+  it("says each need once, with every question that waits for it", () => {
+    const { cannotTell } = reviewWalk(unmarked(), "trade");
+    const needs = sumUpUntold(cannotTell);
+    expect(needs.length).toBeLessThan(cannotTell.length);
+    expect(new Set(needs.map((need) => need.needs)).size).toBe(needs.length);
+    const checks = needs.flatMap((need) => need.checks);
+    expect(checks).toContain("hip-order");
+    expect(checks).toContain("slide");
+  });
+
+  it("names only what is missing", () => {
+    const far = LEG_JOINTS.map((joint) => `right-${joint}` as const);
+    const { cannotTell } = reviewWalk(unmark(walk(), "right passing", far), "trade");
+    const needs = sumUpUntold(cannotTell).map((need) => need.needs);
+    expect(needs.join()).toMatch(/right (ball|heel)/);
+    expect(needs.join()).not.toMatch(/left (ball|heel)/);
+  });
+});
+
+describe("a panel's corner", () => {
+  it("counts what is seen there, not everything that mentions the panel", () => {
+    const review = slipping();
+    expect(seenAt(review, "right passing").map(({ check }) => check)).toContain("slide");
+    expect(seenAt(review, "right contact")).toEqual([]);
+    expect(seenAt(review, "right down")).toEqual([]);
+  });
+
+  it("shows the gravest level there", () => {
+    expect(gravestLevel(leveled("may-show", "shows"))).toBe("shows");
+    expect(gravestLevel(leveled("tidy"))).toBe("tidy");
+    expect(gravestLevel([])).toBeNull();
+  });
+
+  it("stays empty on a sound walk", () => {
+    const review = reviewWalk(raise(walk(), "left up", 0.005), "trade");
+    for (const { id } of walk().panels) expect(seenAt(review, id)).toEqual([]);
+  });
+});
