@@ -1,0 +1,137 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { readSheet } from "../../lib/sheet";
+import type { RunningHub } from "../../server/start-hub";
+import { HUB_LIMITS } from "../../shared/limits";
+import { openPage } from "../support/hub-client";
+import { ask, createSheet, enter, startTestHub, temporaryFolder } from "../support/hub-under-test";
+
+describe("POST /api/sheets", () => {
+  const folder = temporaryFolder();
+  let running: RunningHub;
+  let url: string;
+
+  beforeAll(async () => {
+    running = await startTestHub(folder.path);
+    ({ url } = running);
+  });
+  afterAll(async () => {
+    await running.stop();
+    folder.remove();
+  });
+
+  /** The sheet as a page reads it. */
+  async function made(body: unknown) {
+    const { sheet, links } = await createSheet(url, body);
+    const cookie = await enter(url, sheet, links.owner);
+    const page = await openPage({ url, sheet, cookie });
+    await page.close();
+    return readSheet(page.doc);
+  }
+
+  it("lays out the strip of the brief's defaults", async () => {
+    const sheet = await made({});
+    expect(sheet.panels.map(({ frame }) => frame)).toEqual([1, 4, 7, 10, 13, 16, 19, 22, 25]);
+    expect(sheet.head).toMatchObject({ framesPerSecond: 24, exposure: 1, stepLength: 0.78 });
+  });
+
+  it("lays out what the brief says, each side its own", async () => {
+    const sheet = await made({
+      title: " Limp ",
+      kind: "limp",
+      framesPerStep: { left: 16, right: 8 },
+    });
+    expect(sheet.head).toMatchObject({ title: "Limp", framesPerStep: { left: 16, right: 8 } });
+  });
+
+  it("starts from the captured example", async () => {
+    const sheet = await made({ from: "example", example: "captured-walk" });
+    expect(sheet.panels.length).toBeGreaterThan(0);
+    expect(sheet.head.credit).not.toBe("");
+  });
+
+  const bad = [
+    { what: "an unknown field", body: { frames: 3 }, says: "the request has no field frames" },
+    {
+      what: "a number out of range",
+      body: { framesPerStep: 1 },
+      says: /framesPerStep needs .*4\.\.240/,
+    },
+    { what: "an unknown kind", body: { kind: "moonwalk" }, says: /kind needs one of plain, heavy/ },
+    { what: "a list", body: [], says: /the request needs an object/ },
+    {
+      what: "an unknown example",
+      body: { from: "example", example: "run" },
+      says: /captured-walk/,
+    },
+    { what: "no file", body: { from: "file" }, says: /file needs a sheet file/ },
+    {
+      what: "a file that is no sheet",
+      body: { from: "file", file: { format: "other" } },
+      says: /./,
+    },
+    { what: "a file cut short", body: { from: "file", file: '{"format":"heelstrip-' }, says: /./ },
+  ];
+  it.each(bad)("refuses $what with one line", async ({ body, says }) => {
+    const { status, body: answer } = await ask(url, "/api/sheets", { method: "POST", body });
+    expect(status).toBe(422);
+    const { message } = answer as { message: string };
+    expect(message).toMatch(says);
+    expect(message).not.toContain("\n");
+  });
+
+  it("refuses what is not JSON", async () => {
+    const { status, body } = await ask(url, "/api/sheets", { method: "POST", body: "{" });
+    expect(status).toBe(400);
+    expect(body).toMatchObject({ code: "not-json" });
+  });
+
+  it("refuses a request that is too large, and says how large it may be", async () => {
+    const file = "x".repeat(HUB_LIMITS.requestBytes);
+    const { status, body } = await ask(url, "/api/sheets", {
+      method: "POST",
+      body: { from: "file", file },
+    });
+    expect(status).toBe(413);
+    expect(body).toEqual({ code: "too-large", message: "a request has at most 16 MiB" });
+  });
+
+  it("keeps secrets and cookies only as their hashes", async () => {
+    const { sheet, links } = await createSheet(url);
+    const cookie = await enter(url, sheet, links.draw);
+    const device = cookie.split("=")[1] ?? "";
+    const files = ["heelstrip.db", "heelstrip.db-wal"];
+    const kept = Buffer.concat(files.map((name) => readFileSync(join(folder.path, name))));
+    expect(kept.includes(sheet)).toBe(true); // so the search would have found them
+    for (const secret of [...Object.values(links), device]) {
+      expect(kept.includes(secret)).toBe(false);
+      expect(kept.includes(Buffer.from(secret, "base64url"))).toBe(false);
+    }
+  });
+
+  it("gives a cookie that scripts cannot read and foreign pages cannot send", async () => {
+    const { sheet, links } = await createSheet(url);
+    const response = await fetch(`${url}/api/enter`, {
+      method: "POST",
+      body: JSON.stringify({ sheet, secret: links.view }),
+    });
+    const cookie = response.headers.get("set-cookie") ?? "";
+    expect(cookie).toMatch(/; HttpOnly; SameSite=Lax$/);
+    expect(cookie).toContain("; Path=/;");
+  });
+
+  it("marks the cookie as secure where people come over TLS", async () => {
+    const other = temporaryFolder();
+    const secured = await startTestHub(other.path, { publicUrl: new URL("https://walks.example") });
+    const { sheet, links } = await createSheet(secured.url);
+    const response = await fetch(`${secured.url}/api/enter`, {
+      method: "POST",
+      headers: { origin: "https://walks.example" },
+      body: JSON.stringify({ sheet, secret: links.view }),
+    });
+    expect(response.headers.get("set-cookie")).toMatch(/; Secure$/);
+    await secured.stop();
+    other.remove();
+  });
+});
