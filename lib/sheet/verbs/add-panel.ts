@@ -1,5 +1,5 @@
 import type * as Y from "yjs";
-import { PANEL_FIELDS } from "../fields";
+import { ID_FIELD, PANEL_FIELDS } from "../fields";
 import { emptyPanel } from "../lay-out";
 import { requireField } from "../require-field";
 import { ORIGIN, panelsOf } from "../schema";
@@ -19,7 +19,10 @@ export function addPanel(
   given: Pick<Panel, "frame" | "pose" | "weightOn"> & { readonly place?: number | null },
 ): void {
   const { frame, pose, weightOn, place = null } = given;
+  requireField("addPanel", "an id of", ID_FIELD, id);
   requireField("addPanel", "a frame that is", PANEL_FIELDS.frame, frame);
+  requireField("addPanel", "a pose that is", PANEL_FIELDS.pose, pose);
+  requireField("addPanel", "weight on", PANEL_FIELDS.weightOn, weightOn);
   requireField("addPanel", "a place that is", PANEL_FIELDS.place, place);
   if (panelsOf(doc).has(id)) throw new RangeError(`addPanel needs a new id, got ${id} again`);
   const panel = emptyPanel({ id, frame, pose, weightOn, place });

@@ -1,5 +1,7 @@
 import type * as Y from "yjs";
 import { packStroke, type Stroke } from "../../ink";
+import { ID_FIELD } from "../fields";
+import { requireField } from "../require-field";
 import { ORIGIN, panelOf, strokesOf } from "../schema";
 import type { StrokeId } from "../sheet";
 
@@ -8,9 +10,10 @@ import type { StrokeId } from "../sheet";
  * never meet. One drawn into a panel that was removed meanwhile is kept, and shows when the panel is back.
  *
  * Units:   panel units, pressure 0..1
- * Errors:  SheetError "panel-missing"; RangeError for what is no stroke (see `packStroke`)
+ * Errors:  SheetError "panel-missing"; RangeError for what is no stroke (see `packStroke`) or no id
  */
 export function drawStroke(doc: Y.Doc, id: StrokeId, stroke: Stroke): void {
+  requireField("drawStroke", "an id of", ID_FIELD, id);
   const bytes = packStroke(stroke);
   doc.transact(() => {
     panelOf(doc, stroke.panel);
