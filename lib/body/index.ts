@@ -1,5 +1,6 @@
 export { BONES, type Bone, bonesOf, type DrawnBone } from "./bones";
 export type { Build } from "./build";
+export { FOOT_MODEL_PRECISION, withFootOfStand } from "./foot-of-stand";
 export {
   type FrontPoint,
   frontToGround,

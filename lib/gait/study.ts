@@ -1,4 +1,4 @@
-import type { JointName, LegLength } from "../body";
+import { type JointName, type LegLength, type ViewMarks, withFootOfStand } from "../body";
 import type { NoReading } from "./answer";
 import type { Finding } from "./finding";
 import { type GroundMark, groundMark } from "./ground-mark";
@@ -14,6 +14,7 @@ export interface Study {
   readonly yardstick: Yardstick;
   readonly leg: LegLength;
   readonly steps: readonly Step[];
+  /** Height of a panel's hips. */
   hipOf(panel: WalkPanel): HipHeight | NoReading;
   readingsOf(panel: WalkPanel): readonly PanelReading[];
   /** A mark of the side view in ground space, or null. */
@@ -23,37 +24,56 @@ export interface Study {
 /** One question about a walk: a pure function of its study. */
 export type Check = (study: Study) => readonly Finding[];
 
+/** What a panel's readings depend on beside the panel itself. */
+interface Measure {
+  readonly leg: LegLength;
+  /** The stand's side view, from which unmarked ankles and balls follow; null without a stand. */
+  readonly stand: ViewMarks | null;
+}
+
 interface Facts {
   readonly legUnits: number | null;
+  readonly stand: ViewMarks | null;
+  /** The panel with the ankles and balls that follow from the stand's foot. */
+  readonly whole: WalkPanel;
   readonly hip: HipHeight | NoReading;
   readonly readings: readonly PanelReading[];
 }
 
 /**
  * What was read on a panel, for as long as somebody holds the panel. Panels are never changed but
- * replaced, so after one moved mark only its own panel is read again, unless the leg changed too.
+ * replaced, so after one moved mark only its own panel is read again, unless the stand changed.
  */
 const factsByPanel = new WeakMap<WalkPanel, Facts>();
 
-function factsOf(panel: WalkPanel, leg: LegLength): Facts {
+function factsOf(panel: WalkPanel, { leg, stand }: Measure): Facts {
   const legUnits = leg.kind === "value" ? leg.value : null;
   const known = factsByPanel.get(panel);
-  if (known !== undefined && known.legUnits === legUnits) return known;
-  const facts = { legUnits, hip: hipHeight(panel, leg), readings: panelReadings(panel, leg) };
+  if (known !== undefined && known.legUnits === legUnits && known.stand === stand) return known;
+  const whole = legUnits === null || stand === null ? panel : withFoot(panel, stand, legUnits);
+  const hip = hipHeight(whole, leg);
+  const facts = { legUnits, stand, whole, hip, readings: panelReadings(whole, leg) };
   factsByPanel.set(panel, facts);
   return facts;
+}
+
+function withFoot(panel: WalkPanel, stand: ViewMarks, legUnits: number): WalkPanel {
+  const side = withFootOfStand(panel.marks.side, stand, legUnits);
+  return side === panel.marks.side ? panel : { ...panel, marks: { ...panel.marks, side } };
 }
 
 /** Lays a walk out to be judged by a yardstick. */
 export function studyWalk(walk: Walk, yardstick: Yardstick): Study {
   const leg = walkLegLength(walk);
+  const stand = walk.panels.find(({ pose }) => pose === "stand")?.marks.side ?? null;
+  const measure: Measure = { leg, stand };
   return {
     walk,
     yardstick,
     leg,
     steps: findSteps(walk.panels),
-    hipOf: (panel) => factsOf(panel, leg).hip,
-    readingsOf: (panel) => factsOf(panel, leg).readings,
-    ground: (panel, joint) => groundMark(panel, joint, walk, leg),
+    hipOf: (panel) => factsOf(panel, measure).hip,
+    readingsOf: (panel) => factsOf(panel, measure).readings,
+    ground: (panel, joint) => groundMark(factsOf(panel, measure).whole, joint, walk, leg),
   };
 }

@@ -9,5 +9,6 @@
  * rootSumSquare(3, 4); // => 5
  */
 export function rootSumSquare(...parts: readonly number[]): number {
-  return Math.hypot(...parts);
+  // Plain squares: these are far from where `hypot` would save them, and it is many times slower.
+  return Math.sqrt(parts.reduce((sum, part) => sum + part * part, 0));
 }

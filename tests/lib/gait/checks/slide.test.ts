@@ -81,8 +81,16 @@ describe("slide", () => {
     expect(slide(soles).some(({ kind }) => kind === "remark")).toBe(false);
   });
 
-  it("cannot tell without the ball, and still follows the heel", () => {
-    const found = slide(unmark(walk(), "left passing", ["left-ball"]));
+  it("lets the ball follow from the stand's foot, known only to 3 %", () => {
+    const quick = unmark(walk(), "left passing", ["left-ball"]);
+    const [ball] = slide(quick);
+    expect(ball).toMatchObject({ kind: "sound", side: "left" });
+    const plusMinus = ball?.kind === "sound" ? ball.measured?.plusMinus : Number.NaN;
+    expect(plusMinus).toBeCloseTo(Math.hypot(0.03, 0.005, 0.005), 9);
+  });
+
+  it("cannot tell without ball and toe, and still follows the heel", () => {
+    const found = slide(unmark(walk(), "left passing", ["left-ball", "left-toe"]));
     expect(found[0]).toMatchObject({
       kind: "cannot-tell",
       side: "left",
