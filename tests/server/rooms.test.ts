@@ -1,0 +1,215 @@
+import * as encoding from "lib0/encoding";
+import { describe, expect, it } from "vitest";
+import * as Y from "yjs";
+import { createCommitter } from "../../server/committer";
+import type { Member, Room } from "../../server/room";
+import { createRooms, type RoomName } from "../../server/rooms";
+import type { NewUpdate, StoredDocument } from "../../server/store/store";
+import { readPageMessage } from "../../shared/protocol";
+import { readSheetId } from "../../shared/sheet-id";
+import { gate, handClock } from "../support/hand-clock";
+
+const SHEET = readSheetId("AAAAAAAAAAAA");
+if (SHEET === null) throw new Error("twelve letters are an id");
+const EMPTY = Uint8Array.of(0); // the state vector of an empty document
+const NAME: RoomName = { sheet: SHEET, document: "drawing" };
+
+function member(): Member & { dismissed: boolean } {
+  return {
+    dismissed: false,
+    welcome: () => {},
+    send: () => {},
+    dismiss() {
+      this.dismissed = true;
+    },
+  };
+}
+
+function setUp({ load }: { load?: () => Promise<StoredDocument | null> } = {}) {
+  const clock = handClock();
+  const disk = { open: gate() };
+  disk.open.open();
+  const stored: Uint8Array[] = [];
+  let loads = 0;
+  const committer = createCommitter({
+    append: async (updates: readonly NewUpdate[]) => {
+      await disk.open.passed;
+      stored.push(...updates.map(({ bytes }) => bytes));
+    },
+    clock,
+    onState: () => {},
+    onPressure: () => {},
+  });
+  const plainLoad = async () => ({ documentId: 1, generation: 1, updates: [...stored] });
+  const rooms = createRooms({
+    load: () => {
+      loads++;
+      return (load ?? plainLoad)();
+    },
+    committer,
+    clock,
+    lingerMs: 1000,
+  });
+  return { clock, disk, committer, rooms, stored, loads: () => loads };
+}
+
+function draw(room: Room, by: Member, id: string): void {
+  const doc = new Y.Doc();
+  doc.getMap("strokes").set(id, id);
+  const update = Y.encodeStateAsUpdate(doc);
+  expect(room.take({ member: by, update, mayWrite: true, committed: () => {} })).toBeNull();
+}
+
+async function enter(rooms: ReturnType<typeof setUp>["rooms"], who: Member): Promise<Room> {
+  const room = await rooms.enter(NAME, who);
+  if (room === null) throw new Error("the room is there");
+  return room;
+}
+
+/** The strokes of a document as sync step 2 brings it. */
+function strokesIn(frame: Uint8Array | undefined): string[] {
+  const message = readPageMessage(frame ?? new Uint8Array());
+  if (message.kind !== "update") throw new Error(`step 2 was expected, got ${message.kind}`);
+  const doc = new Y.Doc();
+  Y.applyUpdate(doc, message.update);
+  return [...doc.getMap("strokes").keys()];
+}
+
+describe("rooms", () => {
+  it("loads once for all who arrive meanwhile", async () => {
+    const { rooms, loads } = setUp();
+    const [first, second] = await Promise.all([enter(rooms, member()), enter(rooms, member())]);
+    expect(first).toBe(second);
+    expect(loads()).toBe(1);
+    expect(first.people()).toBe(2);
+  });
+
+  it("lets a room go a while after the last has left", async () => {
+    const { rooms, clock, committer } = setUp();
+    const who = member();
+    rooms.leave(NAME, await enter(rooms, who), who);
+    clock.pass(999);
+    expect(rooms.states()).toEqual(["open"]);
+    clock.pass(1);
+    await committer.idle();
+    await Promise.resolve();
+    expect(rooms.states()).toEqual([]);
+  });
+
+  it("keeps the room for whoever comes back in time", async () => {
+    const { rooms, clock, loads } = setUp();
+    const who = member();
+    const room = await enter(rooms, who);
+    rooms.leave(NAME, room, who);
+    clock.pass(500);
+    expect(await enter(rooms, member())).toBe(room);
+    clock.pass(10_000);
+    expect(rooms.states()).toEqual(["open"]);
+    expect(loads()).toBe(1);
+  });
+
+  it("never lets a room go while something in it is not committed", async () => {
+    const { rooms, clock, disk, committer } = setUp();
+    const who = member();
+    const room = await enter(rooms, who);
+    disk.open = gate();
+    draw(room, who, "held");
+    rooms.leave(NAME, room, who);
+    clock.pass(60_000);
+    await Promise.resolve();
+    expect(rooms.states()).toEqual(["closing"]);
+    disk.open.open();
+    await committer.idle();
+    await Promise.resolve();
+    expect(rooms.states()).toEqual([]);
+  });
+
+  it("makes someone who comes while a room is closing wait, and gives them everything", async () => {
+    const { rooms, clock, disk, loads, committer } = setUp();
+    const who = member();
+    const room = await enter(rooms, who);
+    disk.open = gate();
+    draw(room, who, "held");
+    rooms.leave(NAME, room, who);
+    clock.pass(60_000);
+    const sent: Uint8Array[] = [];
+    const back: Member = { ...member(), send: (frame) => sent.push(frame) };
+    const returning = enter(rooms, back);
+    await Promise.resolve();
+    expect(loads()).toBe(1);
+    disk.open.open();
+    const reopened = await returning;
+    expect(reopened).not.toBe(room);
+    expect(loads()).toBe(2);
+    reopened.answer(back, EMPTY);
+    await committer.idle();
+    expect(strokesIn(sent.at(-1))).toEqual(["held"]);
+  });
+
+  it("seats nobody in a room that cannot be loaded, and tries anew for the next", async () => {
+    let works = false;
+    const { rooms } = setUp({
+      load: async () => {
+        if (!works) throw new Error("the disk is away");
+        return { documentId: 1, generation: 1, updates: [] };
+      },
+    });
+    await expect(rooms.enter(NAME, member())).rejects.toThrow("the disk is away");
+    expect(rooms.states()).toEqual([]);
+    works = true;
+    expect((await enter(rooms, member())).people()).toBe(1);
+  });
+
+  it("answers null where there is no such document", async () => {
+    const { rooms } = setUp({ load: async () => null });
+    expect(await rooms.enter(NAME, member())).toBeNull();
+    expect(rooms.states()).toEqual([]);
+  });
+
+  it("sends everyone away from a document that an update left unsound, and loads it again", async () => {
+    const { rooms, loads, stored } = setUp();
+    const who = member();
+    const room = await enter(rooms, who);
+    draw(room, who, "sound");
+    const refusal = room.take({
+      ...{ member: who, mayWrite: true, committed: () => {} },
+      update: circular(),
+    });
+    expect(refusal).not.toBeNull();
+    expect(who.dismissed).toBe(true);
+    const again = await enter(rooms, member());
+    expect(again).not.toBe(room);
+    expect(loads()).toBe(2);
+    const doc = new Y.Doc();
+    for (const bytes of stored) Y.applyUpdate(doc, bytes);
+    expect(doc.store.pendingStructs).toBeNull();
+    expect([...doc.getMap("strokes").keys()]).toEqual(["sound"]);
+  });
+});
+
+/** Two clients whose items each stand on the other's: whole to read, impossible to apply. */
+function circular(): Uint8Array {
+  const [a, b] = [new Y.Doc(), new Y.Doc()];
+  a.clientID = 1;
+  b.clientID = 2;
+  a.getArray("list").insert(0, ["a"]);
+  Y.applyUpdate(b, Y.encodeStateAsUpdate(a));
+  b.getArray("list").insert(1, ["b"]);
+  const update = Y.encodeStateAsUpdate(b);
+  const decoded = Y.decodeUpdate(update);
+  const first = decoded.structs.find(({ id }) => id.client === 1);
+  if (!(first instanceof Y.Item)) throw new Error("an item was inserted");
+  first.origin = Y.createID(2, 0);
+  const writer = new Y.UpdateEncoderV1();
+  const clients = [2, 1];
+  const { restEncoder } = writer;
+  encoding.writeVarUint(restEncoder, clients.length);
+  for (const client of clients) {
+    encoding.writeVarUint(restEncoder, 1);
+    writer.writeClient(client);
+    encoding.writeVarUint(restEncoder, 0);
+    decoded.structs.find(({ id }) => id.client === client)?.write(writer, 0);
+  }
+  encoding.writeVarUint(restEncoder, 0); // nothing deleted
+  return writer.toUint8Array();
+}
