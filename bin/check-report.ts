@@ -1,0 +1,69 @@
+import type { Remark, Review, Unit } from "../lib/gait";
+import type { Checked } from "./check";
+
+type Answer = Review["stepReadings"][number]["length"];
+
+const UNITS: Readonly<Record<Unit, string>> = {
+  leg: "leg length",
+  frames: "frames",
+  share: "share",
+  "leg/frame": "leg length/frame",
+  rad: "rad",
+};
+
+/**
+ * What `check --json` prints of a file. Frames are the sheet's, lengths are leg lengths, kept to a
+ * ten-thousandth. What could not be read is null.
+ */
+export function checkReport({ file, sheet, review }: Checked) {
+  const { framesPerSecond, build } = sheet.head;
+  const { statureMetres, legShare } = build;
+  return {
+    file,
+    kind: "sheet" as const,
+    yardstick: review.yardstick,
+    framesPerSecond,
+    legLengthMetres: statureMetres === null ? null : rounded(statureMetres * legShare),
+    events: sheet.panels
+      .filter(({ pose }) => pose === "contact")
+      .map(({ weightOn, frame }) => ({ type: "contact" as const, side: weightOn, frame })),
+    steps: review.stepReadings.map(({ weightOn, frames, length, width, hipHeights }) => ({
+      weightOn,
+      frames,
+      length: numberOf(length),
+      width: numberOf(width),
+      hipHeights: {
+        contact: numberOf(hipHeights.contact),
+        down: numberOf(hipHeights.down),
+        passing: numberOf(hipHeights.passing),
+        up: numberOf(hipHeights.up),
+      },
+    })),
+    remarks: review.remarks.map(remarkReport),
+    cannotTell: review.cannotTell.map(({ check, needs }) => ({ check, needs })),
+  };
+}
+
+function remarkReport({ check, level, side, frames, measured, expected, why }: Remark) {
+  return {
+    check,
+    level,
+    side,
+    frames,
+    measured: {
+      value: rounded(measured.value),
+      plusMinus: rounded(measured.plusMinus),
+      unit: UNITS[measured.unit],
+    },
+    expected: { value: rounded(expected.value), unit: UNITS[expected.unit] },
+    why,
+  };
+}
+
+function numberOf(answer: Answer): number | null {
+  return answer.kind === "value" ? rounded(answer.value) : null;
+}
+
+function rounded(value: number): number {
+  return Math.round(value * 10_000) / 10_000;
+}

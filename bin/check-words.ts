@@ -1,0 +1,82 @@
+import type { Level, Remark, Review } from "../lib/gait";
+import type { Checked } from "./check";
+import { inColumns } from "./in-columns";
+
+type Answer = Review["stepReadings"][number]["length"];
+
+const LEVELS: Readonly<Record<Level, string>> = {
+  shows: "▲ will show",
+  "may-show": "△ may show",
+  tidy: "· tidy",
+};
+
+/** What `check` says of a file to a person. */
+export function checkWords({ file, sheet, review }: Checked): string {
+  const { title, framesPerSecond } = sheet.head;
+  const facts = [
+    `yardstick ${review.yardstick}`,
+    `${framesPerSecond} frames a second`,
+    `${sheet.panels.length} panels`,
+    `${review.steps.length} steps`,
+  ];
+  return [
+    title === "" ? file : `${file}: ${title}`,
+    `  ${facts.join(" · ")}`,
+    ...block(stepLines(review)),
+    ...block(remarkLines(review.remarks)),
+    ...block(cannotTellLines(review)),
+    ...block(review.quieted.map(({ check, why }) => `not judged: ${check}, for ${why}`)),
+    "",
+    `  ${summary(review)}`,
+  ].join("\n");
+}
+
+/** Lines set off from what stands before them; nothing for none. */
+function block(lines: readonly string[]): string[] {
+  return lines.length === 0 ? [] : ["", ...lines.map((line) => `  ${line}`)];
+}
+
+function stepLines({ stepReadings }: Review): string[] {
+  if (stepReadings.length === 0) return [];
+  const rows = stepReadings.map(({ weightOn, frames, length, width, hipHeights }) => [
+    weightOn ?? "?",
+    ...[frames.contact, frames.down, frames.passing, frames.up, frames.next].map((frame) =>
+      frame === null ? "–" : String(frame),
+    ),
+    leg(length),
+    leg(width),
+    [hipHeights.contact, hipHeights.down, hipHeights.passing, hipHeights.up].map(leg).join(" "),
+  ]);
+  const heading = ["step", "contact", "down", "passing", "up", "next", "length", "width"];
+  return inColumns([[...heading, "hips at contact, down, passing, up (leg lengths)"], ...rows]);
+}
+
+function remarkLines(remarks: readonly Remark[]): string[] {
+  return remarks.flatMap(({ level, check, side, frames, title, why }) => {
+    const where = `frame${frames.length === 1 ? "" : "s"} ${frames.join(", ")}`;
+    const what = [LEVELS[level], check, side, where].filter((part) => part !== null);
+    return [`${what.join(" · ")}: ${title}`, `    ${why}`];
+  });
+}
+
+function cannotTellLines({ cannotTell }: Review): string[] {
+  return inColumns(
+    cannotTell.map(({ check, side, needs }) => [
+      "cannot tell",
+      side === null ? check : `${check} (${side})`,
+      `needs ${needs}`,
+    ]),
+  );
+}
+
+function summary({ remarks }: Review): string {
+  const counts = (["shows", "may-show", "tidy"] as const)
+    .map((level) => ({ level, count: remarks.filter((one) => one.level === level).length }))
+    .filter(({ count }) => count > 0)
+    .map(({ level, count }) => `${count} ${LEVELS[level].slice(2)}`);
+  return counts.length === 0 ? "nothing to remark" : counts.join(", ");
+}
+
+function leg(answer: Answer): string {
+  return answer.kind === "value" ? answer.value.toFixed(2) : "–";
+}

@@ -1,0 +1,45 @@
+import { checkFiles } from "./check";
+import { writeExample } from "./example";
+import { type Io, STANDARD_IO, Trouble } from "./trouble";
+
+const HELP = `heelstrip: what will show in a walk, at the command line
+
+  heelstrip check FILE... [--yardstick trade|life] [--json]
+      reads sheets (.json) and says what will show; the sheet's own yardstick unless another is asked for
+  heelstrip example -o SHEET.json
+      writes a captured walk as a sheet, to try the others on
+
+Exit 0: nothing shows. 1: something does. 2: bad input or usage, said in one line.`;
+
+/** Runs the command line. Answers its exit code; never throws for what a person can mend. */
+export async function main(args: readonly string[], io: Io = STANDARD_IO): Promise<number> {
+  const [command, ...rest] = args;
+  if (command === "--help" || command === "-h" || command === "help") {
+    io.out(HELP);
+    return 0;
+  }
+  try {
+    return await run(command, rest, io);
+  } catch (error) {
+    if (!(error instanceof Trouble)) throw error;
+    for (const line of error.message.split("\n")) io.err(`heelstrip: ${line}`);
+    return 2;
+  }
+}
+
+async function run(command: string | undefined, args: string[], io: Io): Promise<number> {
+  if (args.includes("--help")) {
+    io.out(HELP);
+    return 0;
+  }
+  switch (command) {
+    case "check":
+      return checkFiles(args, io);
+    case "example":
+      return writeExample(args, io);
+    default: {
+      const got = command === undefined ? "nothing" : `"${command}"`;
+      throw new Trouble(`expected check, example or --help, got ${got}`);
+    }
+  }
+}

@@ -1,0 +1,15 @@
+/** Something the person at the command line can mend: one line on stderr, and exit 2. */
+export class Trouble extends Error {
+  override name = "Trouble";
+}
+
+/** Where a command writes. Lines come without their line break. */
+export interface Io {
+  out(line: string): void;
+  err(line: string): void;
+}
+
+export const STANDARD_IO: Io = {
+  out: (line) => process.stdout.write(`${line}\n`),
+  err: (line) => process.stderr.write(`${line}\n`),
+};

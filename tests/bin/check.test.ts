@@ -1,0 +1,243 @@
+import { execFile } from "node:child_process";
+import { mkdtemp, readFile, rm, truncate, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { promisify } from "node:util";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { main } from "../../bin/cli";
+import {
+  capturedExample,
+  defaultBrief,
+  layOut,
+  MAX_SHEET_FILE_BYTES,
+  type Sheet,
+  sheetFileText,
+} from "../../lib/sheet";
+import { ids } from "../support/peers";
+
+let folder = "";
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), "heelstrip-check-"));
+});
+afterAll(async () => {
+  await rm(folder, { recursive: true });
+});
+
+/** Runs the command line in this process. */
+async function heelstrip(...args: string[]) {
+  const out: string[] = [];
+  const err: string[] = [];
+  const code = await main(args, { out: (line) => out.push(line), err: (line) => err.push(line) });
+  return { code, out: out.join("\n"), err };
+}
+
+async function fileOf(name: string, content: Sheet | string): Promise<string> {
+  const path = join(folder, name);
+  await writeFile(path, typeof content === "string" ? content : sheetFileText(content));
+  return path;
+}
+
+const EXAMPLE = capturedExample(ids());
+
+/** The example with the left foot slipping a quarter of a leg forward while it carries. */
+const SLIPPING: Sheet = {
+  ...EXAMPLE,
+  panels: EXAMPLE.panels.map((panel) => {
+    const { "left-ball": ball } = panel.marks.side;
+    if (panel.frame !== 8 || ball === undefined) return panel;
+    const side = { ...panel.marks.side, "left-ball": { ...ball, x: ball.x + 105 } };
+    return { ...panel, marks: { ...panel.marks, side } };
+  }),
+};
+
+describe("heelstrip check", () => {
+  it("finds nothing that shows in the captured example, and exits 0", async () => {
+    const file = await fileOf("walk.json", EXAMPLE);
+    const { code, out, err } = await heelstrip("check", file);
+    expect({ code, err }).toEqual({ code: 0, err: [] });
+    expect(out).toContain("walk.json: A plain walk, captured");
+    expect(out).toContain("yardstick life · 24 frames a second · 9 panels · 2 steps");
+    expect(out).not.toContain("will show");
+  });
+
+  it("exits 1 when something shows, and says what and where", async () => {
+    const file = await fileOf("slip.json", SLIPPING);
+    const { code, out } = await heelstrip("check", file);
+    expect(code).toBe(1);
+    expect(out).toMatch(/▲ will show · slide · left · frames? [\d, ]*8/);
+    expect(out).toMatch(/\n {2}1 will show/);
+  });
+
+  it("prints the documented object for a file, and a list of them for several", async () => {
+    const walk = await fileOf("walk.json", EXAMPLE);
+    const slip = await fileOf("slip.json", SLIPPING);
+    const one = JSON.parse((await heelstrip("check", slip, "--json")).out);
+    expect(Object.keys(one)).toEqual([
+      ...["file", "kind", "yardstick", "framesPerSecond", "legLengthMetres"],
+      ...["events", "steps", "remarks", "cannotTell"],
+    ]);
+    expect(one).toMatchObject({
+      file: slip,
+      kind: "sheet",
+      yardstick: "life",
+      framesPerSecond: 24,
+      legLengthMetres: null,
+      events: [
+        { type: "contact", side: "left", frame: 1 },
+        { type: "contact", side: "right", frame: 13 },
+        { type: "contact", side: "left", frame: 26 },
+      ],
+      steps: [
+        { weightOn: "left", frames: { contact: 1, down: 3, passing: 8, up: 10, next: 13 } },
+        { weightOn: "right", frames: { contact: 13, down: 15, passing: 21, up: 20, next: 26 } },
+      ],
+      cannotTell: [],
+    });
+    const [remark] = one.remarks;
+    expect(Object.keys(remark)).toEqual([
+      ...["check", "level", "side", "frames", "measured", "expected", "why"],
+    ]);
+    expect(remark).toMatchObject({ check: "slide", level: "shows", side: "left" });
+    expect(remark.measured).toMatchObject({ unit: "leg length", value: expect.any(Number) });
+    // The capture's own ball moves 0.63 % of a leg there; 105 of 420 units were added.
+    expect(remark.measured.value).toBeCloseTo(0.2563, 2);
+    const several = await heelstrip("check", walk, slip, "--json");
+    expect(several.code).toBe(1);
+    expect(JSON.parse(several.out).map(({ file }: { file: string }) => file)).toEqual([walk, slip]);
+  });
+
+  it("reads hip heights as the capture has them", async () => {
+    const file = await fileOf("walk.json", EXAMPLE);
+    const { steps } = JSON.parse((await heelstrip("check", file, "--json")).out);
+    // Middle of the hips over leg length, worked out from the capture's figures; the sheet measures the
+    // leg from the side, where it is up to 0.3 % shorter.
+    const captured = { contact: 0.9195, down: 0.9111, passing: 0.9439, up: 0.9454 };
+    for (const [pose, height] of Object.entries(captured)) {
+      expect(Math.abs(steps[0].hipHeights[pose] - height)).toBeLessThan(0.003);
+    }
+  });
+
+  it("takes another yardstick when it is asked to", async () => {
+    const file = await fileOf("walk.json", EXAMPLE);
+    const { out } = await heelstrip("check", "--yardstick", "trade", file, "--json");
+    expect(JSON.parse(out).yardstick).toBe("trade");
+  });
+
+  it("says what an unmarked strip still needs, which is no fault", async () => {
+    const file = await fileOf("empty.json", layOut(defaultBrief, ids()));
+    const { code, out } = await heelstrip("check", file);
+    expect(code).toBe(0);
+    expect(out).toMatch(/cannot tell +hip-order.*needs/);
+    const { cannotTell } = JSON.parse((await heelstrip("check", file, "--json")).out);
+    expect(cannotTell.length).toBeGreaterThan(0);
+    expect(Object.keys(cannotTell[0])).toEqual(["check", "needs"]);
+  });
+
+  it("gives metres once the character has a height", async () => {
+    const build = { headsTall: 7.5, legShare: 0.5, statureMetres: 1.8 };
+    const file = await fileOf("tall.json", { ...EXAMPLE, head: { ...EXAMPLE.head, build } });
+    const report = JSON.parse((await heelstrip("check", file, "--json")).out);
+    expect(report.legLengthMetres).toBe(0.9);
+  });
+});
+
+describe("bad input", () => {
+  const text = sheetFileText(EXAMPLE);
+  const cases: readonly (readonly [name: string, content: string, says: RegExp])[] = [
+    [
+      "cut.json",
+      text.slice(0, 4000),
+      /cut\.json: expected JSON, got text that is none, or was cut/,
+    ],
+    ["empty.json", "", /empty\.json: expected JSON, got an empty file/],
+    [
+      "other.json",
+      '{"format":"board","shapes":[]}',
+      /expected format "heelstrip-sheet", got format "b/,
+    ],
+    ["newer.json", text.replace('"version": 1', '"version": 9'), /expected version 1, got 9/],
+    [
+      "pose.json",
+      text.replace('"pose": "up"', '"pose": "hop"'),
+      /panels\[3\]\.pose: expected .* got "hop"/,
+    ],
+  ];
+  it.each(cases)("is one line and exit 2: %s", async (name, content, says) => {
+    const file = await fileOf(name, content);
+    const good = await fileOf("walk.json", EXAMPLE);
+    for (const args of [[file], [file, "--json"], [good, file, "--json"]]) {
+      const { code, out, err } = await heelstrip("check", ...args);
+      expect({ code, out }).toEqual({ code: 2, out: "" });
+      expect(err.length).toBe(1);
+      expect(err[0]).toMatch(says);
+      expect(err[0]).not.toContain("\n");
+    }
+  });
+
+  it("is not read when it is too large", async () => {
+    const file = await fileOf("large.json", "");
+    await truncate(file, MAX_SHEET_FILE_BYTES + 1024 * 1024); // a hole, not bytes
+    const { code, err } = await heelstrip("check", file);
+    expect(code).toBe(2);
+    expect(err).toEqual([`heelstrip: ${file}: expected up to 16.0 MiB, got 17.0 MiB`]);
+  });
+
+  it("has a line for each file", async () => {
+    const cut = await fileOf("cut.json", "{");
+    const { code, err } = await heelstrip("check", cut, join(folder, "none.json"), folder);
+    expect(code).toBe(2);
+    expect(err.map((line) => line.replace(folder, "…"))).toEqual([
+      expect.stringContaining("cut.json: expected JSON"),
+      "heelstrip: …/none.json: expected a file, there is none of this name",
+      "heelstrip: …: expected a file, got a folder",
+    ]);
+  });
+
+  it("says that motion files come later", async () => {
+    const file = await fileOf("walk.bvh", "HIERARCHY");
+    const { code, err } = await heelstrip("check", file);
+    expect(code).toBe(2);
+    expect(err[0]).toContain("motion files come later");
+  });
+
+  it.each([
+    [["check"], /expected a sheet file, got none; usage: heelstrip check FILE/],
+    [["check", "a.json", "--yardstick", "eye"], /expected --yardstick trade or life, got "eye"/],
+    [["check", "a.json", "--loud"], /unknown option '--loud'; usage: heelstrip check/],
+    [["check", "a.json", "--yardstick"], /usage: heelstrip check/],
+    [["chek"], /expected check, example or --help, got "chek"/],
+    [[], /expected check, example or --help, got nothing/],
+    [["example"], /usage: heelstrip example -o SHEET.json/],
+  ])("says how it is used: %j", async (args, says) => {
+    const { code, out, err } = await heelstrip(...args);
+    expect({ code, out, lines: err.length }).toEqual({ code: 2, out: "", lines: 1 });
+    expect(err[0]).toMatch(says);
+  });
+});
+
+describe("heelstrip", () => {
+  it("explains itself when asked", async () => {
+    for (const args of [["--help"], ["-h"], ["check", "--help"]]) {
+      const { code, out, err } = await heelstrip(...args);
+      expect({ code, err }).toEqual({ code: 0, err: [] });
+      expect(out).toContain("heelstrip check FILE... [--yardstick trade|life] [--json]");
+    }
+  });
+
+  it("writes the example, which checks, from a shell", async () => {
+    const start = fileURLToPath(new URL("../../bin/heelstrip.mjs", import.meta.url));
+    const file = join(folder, "example.json");
+    const env = { ...process.env, HEELSTRIP_FROM_SOURCE: "1" };
+    const run = promisify(execFile);
+    await run(process.execPath, [start, "example", "-o", file], { env });
+    const { stdout } = await run(process.execPath, [start, "check", file], { env });
+    expect(stdout).toContain("example.json: A plain walk, captured");
+    await writeFile(file, (await readFile(file, "utf8")).slice(0, 500));
+    await expect(run(process.execPath, [start, "check", file], { env })).rejects.toMatchObject({
+      code: 2,
+      stdout: "",
+      stderr: expect.stringMatching(/^heelstrip: .*example\.json: expected JSON.*\n$/),
+    });
+  }, 30_000);
+});
