@@ -22,9 +22,12 @@ export class BitWriter {
   #pendingBits = 0;
 
   bits(value: number, count: number): void {
-    for (let i = count - 1; i >= 0; i--) {
-      this.#pending = (this.#pending << 1) | ((value >>> i) & 1);
-      if (++this.#pendingBits === 8) {
+    for (let left = count; left > 0; ) {
+      const take = Math.min(left, 8 - this.#pendingBits);
+      left -= take;
+      this.#pending = (this.#pending << take) | ((value >>> left) & ((1 << take) - 1));
+      this.#pendingBits += take;
+      if (this.#pendingBits === 8) {
         this.#bytes.push(this.#pending);
         this.#pending = 0;
         this.#pendingBits = 0;
@@ -47,7 +50,7 @@ export class BitWriter {
   /** What was written, filled up with zeros to a whole byte. */
   done(): Uint8Array<ArrayBuffer> {
     if (this.#pendingBits > 0) this.bits(0, 8 - this.#pendingBits);
-    return Uint8Array.from(this.#bytes);
+    return new Uint8Array(this.#bytes);
   }
 }
 
@@ -65,20 +68,40 @@ export class BitReader {
   }
 
   bits(count: number): number {
-    if (count > this.left) throw new StrokeError("truncated", "the stroke's bytes end too soon");
+    if (count > this.left) throw cutShort();
     let value = 0;
-    for (let i = 0; i < count; i++) {
+    for (let left = count; left > 0; ) {
+      const free = 8 - (this.#at & 7);
+      const take = Math.min(left, free);
       const byte = this.#bytes[this.#at >> 3] ?? 0;
-      value = (value << 1) | ((byte >> (7 - (this.#at & 7))) & 1);
-      this.#at++;
+      value = (value << take) | ((byte >> (free - take)) & ((1 << take) - 1));
+      this.#at += take;
+      left -= take;
     }
     return value;
   }
 
   rice(k: number): number {
-    let quotient = 0;
-    while (quotient < ESCAPE && this.bits(1) === 1) quotient++;
+    const quotient = this.#ones();
     return quotient < ESCAPE ? (quotient << k) | this.bits(k) : this.bits(ESCAPED_BITS);
+  }
+
+  /** How many ones come next, at most ESCAPE; the zero that ends fewer is read with them. */
+  #ones(): number {
+    for (let ones = 0; ; ) {
+      const free = 8 - (this.#at & 7);
+      const byte = this.#bytes[this.#at >> 3];
+      if (byte === undefined) throw cutShort();
+      // The byte's unread bits at the top of a word: its zeros, counted, are their ones.
+      const here = Math.min(free, Math.clz32(~(byte << (32 - free))), ESCAPE - ones);
+      ones += here;
+      this.#at += here;
+      if (ones === ESCAPE) return ones;
+      if (here < free) {
+        this.#at++;
+        return ones;
+      }
+    }
   }
 
   /** Says that all was read: only the zeros that fill the last byte may be left. */
@@ -88,4 +111,8 @@ export class BitReader {
       throw new StrokeError("trailing", `${left} bits follow the stroke's last point`);
     }
   }
+}
+
+function cutShort(): StrokeError {
+  return new StrokeError("truncated", "the stroke's bytes end too soon");
 }
