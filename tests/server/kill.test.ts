@@ -1,0 +1,105 @@
+import { afterAll, describe, expect, it } from "vitest";
+import type * as Y from "yjs";
+import { dice } from "../support/dice";
+import { type HubClient, openPage } from "../support/hub-client";
+import { startHubProcess } from "../support/hub-process";
+import { createSheet, enter, temporaryFolder } from "../support/hub-under-test";
+
+const KILLS = Number(process.env.KILLS ?? 5);
+const seed = Number(process.env.SEED ?? Date.now() % 1e6);
+const IN_FLIGHT = 30; // strokes a page draws ahead of what is saved, so that a kill always meets some
+
+/** Draws stroke after stroke until the line is cut, and knows of each which frame carried it. */
+function drawing(page: HubClient, name: string) {
+  const frames = new Map<string, number>();
+  const seen = new Set<string>();
+  page.doc.getMap("strokes").observe((event: Y.YMapEvent<unknown>) => {
+    if (event.transaction.local) return;
+    for (const key of event.keysChanged) seen.add(String(key));
+  });
+  let drawn = 0;
+  const next = () => {
+    if (page.closed !== null) return;
+    setImmediate(next);
+    if (page.sent - page.saved >= IN_FLIGHT) return;
+    const id = `${name} ${++drawn}`;
+    const bytes = Uint8Array.from({ length: 120 }, (_, index) => (index * drawn) % 251);
+    const before = page.sent;
+    page.draw(id, bytes);
+    if (page.sent > before) frames.set(id, page.sent); // else the line is already falling
+  };
+  next();
+  return {
+    seen,
+    /** What this page would have called saved. */
+    acknowledged: () => [...frames].filter(([, frame]) => frame <= page.saved).map(([id]) => id),
+  };
+}
+
+describe("SIGKILL while two people draw", () => {
+  const folder = temporaryFolder();
+  afterAll(folder.remove);
+
+  it(`leaves no acknowledged stroke missing, nor one that a peer saw (SEED=${seed})`, async () => {
+    const roll = dice(seed);
+    const promised = new Set<string>();
+    let hub = await startHubProcess(folder.path);
+    const { sheet, links } = await createSheet(hub.url);
+    const cookie = await enter(hub.url, sheet, links.draw);
+
+    for (let kill = 1; kill <= KILLS; kill++) {
+      const pages = [
+        await openPage({ url: hub.url, sheet, cookie }),
+        await openPage({ url: hub.url, sheet, cookie }),
+      ];
+      const hands = pages.map((page, index) => drawing(page, `kill ${kill} hand ${index}`));
+      // Somewhere in the middle of it, told by strokes and not by the clock.
+      const enough = 20 + roll.below(200);
+      await pages[0]?.until(() => (hands[0]?.acknowledged().length ?? 0) >= enough);
+      expect(await hub.end("SIGKILL")).toBe("SIGKILL");
+      await Promise.all(pages.map((page) => page.until(() => page.closed !== null)));
+      for (const hand of hands) {
+        for (const id of [...hand.acknowledged(), ...hand.seen]) promised.add(id);
+        expect(hand.seen.size).toBeGreaterThan(0);
+      }
+      hub = await startHubProcess(folder.path);
+      const after = await openPage({ url: hub.url, sheet, cookie });
+      const there = new Set(after.strokes());
+      expect([...promised].filter((id) => !there.has(id))).toEqual([]);
+      await after.close();
+    }
+    expect(promised.size).toBeGreaterThan(KILLS * 40);
+    expect(await hub.end("SIGTERM")).toBe(0);
+  }, 180_000);
+});
+
+describe("SIGTERM while somebody draws", () => {
+  const folder = temporaryFolder();
+  afterAll(folder.remove);
+
+  it("commits what has arrived, tells the pages, and exits with 0", async () => {
+    let hub = await startHubProcess(folder.path);
+    const { sheet, links } = await createSheet(hub.url);
+    const cookie = await enter(hub.url, sheet, links.draw);
+    const page = await openPage({ url: hub.url, sheet, cookie });
+    const hand = drawing(page, "hand");
+    await page.until(() => hand.acknowledged().length >= 20);
+    expect(await hub.end("SIGTERM")).toBe(0);
+    await page.until(() => page.closed !== null);
+    expect(page.closed).toBe(4503);
+    hub = await startHubProcess(folder.path);
+    const after = await openPage({ url: hub.url, sheet, cookie });
+    const there = new Set(after.strokes());
+    expect(hand.acknowledged().filter((id) => !there.has(id))).toEqual([]);
+    await after.close();
+    await hub.end("SIGTERM");
+  });
+
+  it("keeps a second process out of the folder, but not after the first is gone", async () => {
+    const first = await startHubProcess(folder.path);
+    await expect(startHubProcess(folder.path)).rejects.toThrow(/in use by process \d+/);
+    await first.end("SIGKILL");
+    const second = await startHubProcess(folder.path);
+    expect(await second.end("SIGTERM")).toBe(0);
+  });
+});

@@ -1,0 +1,56 @@
+import { type ChildProcess, spawn } from "node:child_process";
+import { once } from "node:events";
+import { createInterface } from "node:readline";
+import { fileURLToPath } from "node:url";
+
+const PROJECT = fileURLToPath(new URL("../..", import.meta.url));
+
+/** The server in a process of its own, as it is started for people, without its pages. */
+export interface HubProcess {
+  readonly url: string;
+  /** Ends it and says how it ended: an exit code or the signal's name. */
+  end(signal: "SIGKILL" | "SIGTERM"): Promise<number | string | null>;
+}
+
+/** Errors: Error with what it complained of, if it does not come up. */
+export async function startHubProcess(dataDir: string): Promise<HubProcess> {
+  const child = spawn(process.execPath, ["--import", "tsx", "server/main.ts"], {
+    cwd: PROJECT,
+    env: {
+      ...process.env,
+      DATA_DIR: dataDir,
+      PORT: "0",
+      HOST: "127.0.0.1",
+      HEELSTRIP_PAGES: "off",
+    },
+    stdio: ["ignore", "pipe", "pipe"],
+  });
+  const orphaned = () => child.kill("SIGKILL");
+  process.once("exit", orphaned); // a test that failed leaves nothing running
+  child.once("exit", () => process.off("exit", orphaned));
+  const ended = once(child, "exit") as Promise<[number | null, string | null]>;
+  return {
+    url: await addressOf(child, ended),
+    async end(signal) {
+      child.kill(signal);
+      const [code, by] = await ended;
+      return code ?? by;
+    },
+  };
+}
+
+async function addressOf(child: ChildProcess, ended: Promise<unknown>): Promise<string> {
+  const complaints: string[] = [];
+  child.stderr?.on("data", (data: Buffer) => complaints.push(data.toString()));
+  if (child.stdout === null) throw new Error("the process has an output");
+  const lines = createInterface({ input: child.stdout });
+  const said = new Promise<string>((resolve) => {
+    lines.on("line", (line) => {
+      const url = /http:\/\/\S+/.exec(line)?.[0];
+      if (url !== undefined) resolve(url);
+    });
+  });
+  const url = await Promise.race([said, ended.then(() => null)]);
+  if (url === null) throw new Error(complaints.join("") || "the process ended at once");
+  return url;
+}
