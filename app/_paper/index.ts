@@ -1,8 +1,10 @@
 export { type BitmapSize, bitmapSize } from "./bitmap-size";
 export { boxOf, meet, type PixelBox, pixelBox } from "./box";
 export { contextOf, type InkBitmap, openInkBitmap } from "./ink-bitmap";
+export { paintPose } from "./paint-pose";
 export { createPaintQueue, type PaintQueue, paintQueue } from "./paint-queue";
 export { extraWidth, type PaintedStroke, paintPath, paintStroke } from "./paint-stroke";
+export { PaperThumb } from "./paper-thumb";
 export { type RepaintPlan, repaintPlan } from "./repaint-plan";
 export { strokeBounds } from "./stroke-bounds";
 export { middlePath, outlinePath, strokePath } from "./stroke-path";

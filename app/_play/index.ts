@@ -1,0 +1,3 @@
+export { neighbour } from "./neighbour";
+export { PlayButton } from "./play-button";
+export { PlayStage } from "./play-stage";

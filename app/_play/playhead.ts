@@ -1,0 +1,45 @@
+import type { Frame } from "../../lib/motion";
+import type { Panel, Sheet } from "../../lib/sheet";
+
+/** What play runs through: a way in, once, and then a loop. */
+export interface Run {
+  readonly first: Frame;
+  /** The loop's first frame, and how many frames it has. */
+  readonly loopFrom: Frame;
+  readonly loopFrames: number;
+}
+
+/**
+ * The run of a strip. The loop closes on the pose at its end, which is its first pose again and so is
+ * not shown twice. Where the strip no longer has a panel at an end of the loop, its own end serves.
+ *
+ * Units:   frames
+ * Errors:  none; an empty strip has no run
+ */
+export function runOf({ panels, head }: Sheet): Run | null {
+  const frames = panels.map((panel) => panel.frame);
+  const first = frames[0];
+  const last = frames.at(-1);
+  if (first === undefined || last === undefined) return null;
+  const loopFrom = frames.includes(head.loop.from) ? head.loop.from : first;
+  const closing = frames.includes(head.loop.to) ? head.loop.to : last;
+  return { first, loopFrom, loopFrames: Math.max(1, closing - loopFrom) };
+}
+
+/**
+ * The frame that is on at a moment. It is counted from the start, so no error adds up.
+ *
+ * Units:   seconds since the start, frames a second → frame
+ */
+export function frameAt(run: Run, secondsIn: number, framesPerSecond: number): Frame {
+  // Half a thousandth of a frame: a clock that says 2.9999999 means the third.
+  const count = Math.max(0, Math.floor(secondsIn * framesPerSecond + 0.0005));
+  const wayIn = run.loopFrom - run.first;
+  if (count < wayIn) return run.first + count;
+  return run.loopFrom + ((count - wayIn) % run.loopFrames);
+}
+
+/** The panel that shows at a frame: the latest that stands at it or before. */
+export function panelAt(panels: readonly Panel[], frame: Frame): Panel | undefined {
+  return panels.findLast((panel) => panel.frame <= frame) ?? panels[0];
+}

@@ -1,0 +1,12 @@
+/** Playing the strip. */
+export const play = {
+  play: "Play the strip",
+  stop: "Stop",
+  hint: "Play and stop: space",
+  stage: "The strip at speed",
+  empty: "The strip is empty",
+  speed: "Speed",
+  speeds: { 1: "full", 0.5: "½", 0.25: "¼" },
+  shown: "Views",
+  views: { both: "both", side: "side", front: "front" },
+} as const;

@@ -1,0 +1,56 @@
+import { describe, expect, it } from "vitest";
+import { frameAt, panelAt, runOf } from "../../../app/_play/playhead";
+import { layOut, type Sheet } from "../../../lib/sheet";
+import { BRIEF_DEFAULTS } from "../../../shared/brief-defaults";
+
+function strip(over: Partial<typeof BRIEF_DEFAULTS> = {}): Sheet {
+  let count = 0;
+  return layOut({ ...BRIEF_DEFAULTS, ...over }, () => `panel${count++}`);
+}
+
+describe("a run", () => {
+  it("loops from contact to contact and shows the closing contact once", () => {
+    expect(runOf(strip())).toEqual({ first: 1, loopFrom: 1, loopFrames: 24 });
+  });
+  it("goes through the lead-in once", () => {
+    expect(runOf(strip({ leadIn: true }))).toEqual({ first: 1, loopFrom: 13, loopFrames: 24 });
+  });
+  it("closes on the last panel when the loop's own end has left the strip", () => {
+    const sheet = strip();
+    const panels = sheet.panels.slice(0, -1);
+    expect(runOf({ ...sheet, panels })).toEqual({ first: 1, loopFrom: 1, loopFrames: 21 });
+  });
+  it("is none on an empty strip, and one frame long on a single panel", () => {
+    const sheet = strip();
+    expect(runOf({ ...sheet, panels: [] })).toBeNull();
+    expect(runOf({ ...sheet, panels: sheet.panels.slice(0, 1) })?.loopFrames).toBe(1);
+  });
+});
+
+describe("the playhead", () => {
+  const run = { first: 1, loopFrom: 13, loopFrames: 24 };
+  it.each([
+    { seconds: 0, frame: 1 },
+    { seconds: 0.04, frame: 1 },
+    { seconds: 1 / 24, frame: 2 },
+    { seconds: 11 / 24, frame: 12 },
+    { seconds: 12 / 24, frame: 13 },
+    { seconds: 35 / 24, frame: 36 },
+    { seconds: 36 / 24, frame: 13 },
+    { seconds: 3600, frame: 13 + ((86_400 - 12) % 24) },
+  ])("stands at frame $frame after $seconds s at 24 a second", ({ seconds, frame }) => {
+    expect(frameAt(run, seconds, 24)).toBe(frame);
+  });
+});
+
+describe("the panel that shows", () => {
+  const { panels } = strip();
+  it.each([
+    { frame: 1, shows: 1 },
+    { frame: 3, shows: 1 },
+    { frame: 4, shows: 4 },
+    { frame: 24, shows: 22 },
+  ])("is the one at $shows while frame $frame is on", ({ frame, shows }) => {
+    expect(panelAt(panels, frame)?.frame).toBe(shows);
+  });
+});
