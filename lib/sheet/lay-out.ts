@@ -15,6 +15,8 @@ const STEPS = 2; // one stride: left contact to left contact, which closes the l
  * Errors:  RangeError unless frames per step and step length are above zero
  *
  * @example
+ * let panels = 0;
+ * const newId = () => `panel-${panels++}`;
  * layOut(defaultBrief, newId).panels.map(({ frame }) => frame); // => [1, 4, 7, 10, 13, 16, 19, 22, 25]
  */
 export function layOut(brief: Brief, newId: () => PanelId): Sheet {
