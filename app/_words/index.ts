@@ -2,6 +2,7 @@ export { charts } from "./charts";
 export { common } from "./common";
 export { door } from "./door";
 export { handover } from "./handover";
+export { marks } from "./marks";
 export { people } from "./people";
 export { play } from "./play";
 export { remarks } from "./remarks";

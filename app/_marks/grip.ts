@@ -1,0 +1,39 @@
+/** How closely a pointer has to meet a mark. CSS pixels. */
+export interface Grip {
+  /** A press this near to a mark takes hold of it. */
+  readonly reach: number;
+  /** A tap this near is meant for the mark and not for the paper beside it. */
+  readonly hit: number;
+  /** A press that moves less than this is a tap. */
+  readonly slack: number;
+}
+
+const REACH = { share: 0.035, least: 5, most: 12 } as const; // shares of the paper's width; px
+const FINGER = { wider: 1.6, hit: 9, slack: 7 } as const;
+const PENCIL = { hit: 5, slack: 3 } as const;
+
+/**
+ * How far around a mark its invisible target goes: 12 px, which makes targets of 24, less on a
+ * small paper, where marks stand so close that targets would cover it.
+ */
+export function reachOf(width: number): number {
+  return Math.min(REACH.most, Math.max(REACH.least, width * REACH.share));
+}
+
+/** The grip of a pointer on a paper of this width. A finger hides what it touches. */
+export function gripOf(width: number, pointerType: string): Grip {
+  const finger = pointerType === "touch";
+  const reach = reachOf(width) * (finger ? FINGER.wider : 1);
+  const { hit, slack } = finger ? FINGER : PENCIL;
+  return { reach, hit: Math.min(hit, reach), slack };
+}
+
+const MARK_RADIUS = { share: 0.012, least: 2, most: 3.6 } as const; // shares of the width; px
+
+/** A mark's radius: a dot on the strip, a handle at the desk. CSS pixels. */
+export function markRadius(width: number): number {
+  return Math.min(MARK_RADIUS.most, Math.max(MARK_RADIUS.least, width * MARK_RADIUS.share));
+}
+
+/** Papers from this width on have room for a joint's name. CSS pixels. */
+export const ROOM_FOR_NAMES = 240;

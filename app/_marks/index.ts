@@ -1,0 +1,2 @@
+export { JointPicker } from "./joint-picker";
+export { MarkLayer } from "./mark-layer";
