@@ -1,4 +1,3 @@
-import type { WebSocket } from "ws";
 import { HUB_LIMITS } from "../shared/limits";
 import type { Clock } from "./clock";
 
@@ -13,8 +12,16 @@ export interface Outbox {
   isStuck(): boolean;
 }
 
+/** The little of a socket that sending needs. */
+export interface OutboxSocket {
+  readonly OPEN: number;
+  readyState: number;
+  bufferedAmount: number;
+  send(frame: Uint8Array, flushed: () => void): void;
+}
+
 export interface OutboxDeps {
-  readonly socket: WebSocket;
+  readonly socket: OutboxSocket;
   readonly clock: Clock;
   /** The reader has caught up, and lacks the updates that were left out. */
   readonly onDrained: () => void;

@@ -13,16 +13,18 @@ export interface HubProcess {
 }
 
 /** Errors: Error with what it complained of, if it does not come up. */
-export async function startHubProcess(dataDir: string): Promise<HubProcess> {
-  const child = spawn(process.execPath, ["--import", "tsx", "server/main.ts"], {
+export function startHubProcess(dataDir: string): Promise<HubProcess> {
+  return startProcess("server/main.ts", { DATA_DIR: dataDir, HEELSTRIP_PAGES: "off" });
+}
+
+/** Any server of ours that says its address on its first lines. */
+export async function startProcess(
+  file: string,
+  env: Readonly<Record<string, string>> = {},
+): Promise<HubProcess> {
+  const child = spawn(process.execPath, ["--import", "tsx", file], {
     cwd: PROJECT,
-    env: {
-      ...process.env,
-      DATA_DIR: dataDir,
-      PORT: "0",
-      HOST: "127.0.0.1",
-      HEELSTRIP_PAGES: "off",
-    },
+    env: { ...process.env, PORT: "0", HOST: "127.0.0.1", ...env },
     stdio: ["ignore", "pipe", "pipe"],
   });
   const orphaned = () => child.kill("SIGKILL");

@@ -1,0 +1,96 @@
+import { describe, expect, it } from "vitest";
+import { createOutbox, type OutboxSocket } from "../../server/outbox";
+import { HUB_LIMITS } from "../../shared/limits";
+import { handClock } from "../support/hand-clock";
+
+/** A socket whose reader takes only what a test lets it. */
+function slowSocket() {
+  const waiting: { size: number; flushed: () => void }[] = [];
+  const socket: OutboxSocket & { sent: number; take(count: number): void } = {
+    OPEN: 1,
+    readyState: 1,
+    bufferedAmount: 0,
+    sent: 0,
+    send(frame, flushed) {
+      socket.sent++;
+      socket.bufferedAmount += frame.length;
+      waiting.push({ size: frame.length, flushed });
+    },
+    take(count) {
+      for (const { size, flushed } of waiting.splice(0, count)) {
+        socket.bufferedAmount -= size;
+        flushed();
+      }
+    },
+  };
+  return socket;
+}
+
+const QUARTER = new Uint8Array(HUB_LIMITS.outboxHardBytes / 4);
+
+function setUp() {
+  const clock = handClock();
+  const socket = slowSocket();
+  let drained = 0;
+  const outbox = createOutbox({ socket, clock, onDrained: () => drained++ });
+  return { clock, socket, outbox, drained: () => drained };
+}
+
+describe("an outbox", () => {
+  it("leaves live things out long before it leaves out news", () => {
+    const { socket, outbox } = setUp();
+    outbox.send(QUARTER, "news");
+    outbox.send(Uint8Array.of(1), "news");
+    outbox.send(Uint8Array.of(2), "passing");
+    expect(socket.sent).toBe(2);
+  });
+
+  it("costs a slow reader's hub no more memory, however much there is to tell", () => {
+    const { socket, outbox } = setUp();
+    for (let frame = 0; frame < 100; frame++) outbox.send(QUARTER, "news");
+    expect(socket.bufferedAmount).toBeLessThanOrEqual(HUB_LIMITS.outboxHardBytes + QUARTER.length);
+  });
+
+  it("asks once for what was left out, when the reader has caught up, and then goes on", () => {
+    const { socket, outbox, drained } = setUp();
+    for (let frame = 0; frame < 10; frame++) outbox.send(QUARTER, "news");
+    const before = socket.sent;
+    socket.take(2);
+    expect(drained()).toBe(0);
+    outbox.send(Uint8Array.of(1), "news");
+    expect(socket.sent).toBe(before); // still behind: it would come before what it builds on
+    socket.take(10);
+    expect(drained()).toBe(1);
+    outbox.send(Uint8Array.of(1), "news");
+    expect(socket.sent).toBe(before + 1);
+  });
+
+  it("always sends what must be heard", () => {
+    const { socket, outbox } = setUp();
+    for (let frame = 0; frame < 10; frame++) outbox.send(QUARTER, "news");
+    const before = socket.sent;
+    outbox.send(Uint8Array.of(65), "must");
+    expect(socket.sent).toBe(before + 1);
+  });
+
+  it("is stuck once a reader has taken nothing for twenty seconds", () => {
+    const { clock, socket, outbox } = setUp();
+    clock.pass(60_000);
+    expect(outbox.isStuck()).toBe(false); // nothing to read is no standing still
+    outbox.send(QUARTER, "news");
+    outbox.send(QUARTER, "news");
+    clock.pass(HUB_LIMITS.readerStillMs);
+    expect(outbox.isStuck()).toBe(false);
+    socket.take(1);
+    clock.pass(HUB_LIMITS.readerStillMs + 1);
+    expect(outbox.isStuck()).toBe(true);
+  });
+
+  it("knows for how long it has been silent", () => {
+    const { clock, outbox } = setUp();
+    clock.pass(15_000);
+    expect(outbox.silentMs()).toBe(15_000);
+    outbox.send(Uint8Array.of(1), "must");
+    expect(outbox.silentMs()).toBe(0);
+  });
+});
