@@ -23,7 +23,7 @@ export function PlayStage() {
   const setSpeed = useWorkspace((workspace) => workspace.setSpeed);
   const panels = useSheet((sheet) => sheet.panels);
   const [shown, setShown] = useState<Shown>("both");
-  const panel = frame === null ? panels[0] : panelAt(panels, frame);
+  const panel = panelAt(panels, frame ?? 1);
   const views = shown === "both" ? VIEWS : [shown];
   return (
     <section className={styles.stage} aria-label={words.stage}>

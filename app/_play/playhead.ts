@@ -1,3 +1,4 @@
+import { VIEWS } from "../../lib/geometry";
 import type { Frame } from "../../lib/motion";
 import type { Panel, Sheet } from "../../lib/sheet";
 
@@ -39,7 +40,15 @@ export function frameAt(run: Run, secondsIn: number, framesPerSecond: number): F
   return run.loopFrom + ((count - wayIn) % run.loopFrames);
 }
 
-/** The panel that shows at a frame: the latest that stands at it or before. */
+/**
+ * The panel that shows at a frame: the latest with something on it that stands there or before. A strip
+ * that is half drawn holds what is drawn instead of flashing bare paper.
+ */
 export function panelAt(panels: readonly Panel[], frame: Frame): Panel | undefined {
-  return panels.findLast((panel) => panel.frame <= frame) ?? panels[0];
+  const drawn = panels.filter(hasSomething);
+  return drawn.findLast((panel) => panel.frame <= frame) ?? drawn.at(-1);
+}
+
+function hasSomething({ ink, marks }: Panel): boolean {
+  return VIEWS.some((view) => ink[view].length > 0 || Object.keys(marks[view]).length > 0);
 }

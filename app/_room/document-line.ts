@@ -1,13 +1,20 @@
-import * as decoding from "lib0/decoding";
 import { Awareness } from "y-protocols/awareness";
 import { WebsocketProvider } from "y-websocket";
 import type * as Y from "yjs";
 import type { DocumentName } from "../../shared/document-name";
-import { type Hello, MESSAGE, readHello, readRefused, readStorage } from "../../shared/protocol";
+import {
+  type Hello,
+  type Refused,
+  readHello,
+  readRefused,
+  readRole,
+  readSaved,
+  readStorage,
+  type StorageState,
+} from "../../shared/hub-message";
+import { isUpdateFrame, MESSAGE, readRelayedLive, SYNC } from "../../shared/protocol";
+import type { Role } from "../../shared/role";
 import { createStore, type Store } from "./store";
-
-/** Sync frames that carry an update: an answer to step 1, and an update. The hub counts the same. */
-const SYNC_CARRIES_UPDATE: readonly number[] = [1, 2];
 
 /** What one document's line to the hub is like, in plain values. */
 export interface LineState {
@@ -19,11 +26,19 @@ export interface LineState {
   readonly saved: number;
   /** Ink was drawn while no line was open, and has not been handed over yet. */
   readonly unsent: boolean;
-  readonly refused: { readonly code: string; readonly text: string } | null;
-  readonly storage: "ok" | "slow" | "failing" | "full";
+  readonly refused: Refused | null;
+  readonly storage: StorageState;
   /** The hub closed the door for good; its close code. */
   readonly closed: number | null;
   readonly hello: Hello | null;
+  readonly role: Role | null;
+}
+
+export interface LineOptions {
+  /** The awareness client id this page is present under, the same on both lines. */
+  readonly client: number;
+  /** Whether presence travels on this line; it does on one of the two. */
+  readonly present: boolean;
 }
 
 export interface DocumentLine {
@@ -44,6 +59,7 @@ const FRESH: LineState = {
   storage: "ok",
   closed: null,
   hello: null,
+  role: null,
 };
 
 /**
@@ -54,7 +70,7 @@ export function openDocumentLine(
   doc: Y.Doc,
   base: string,
   name: DocumentName,
-  { present }: { readonly present: boolean },
+  { client, present }: LineOptions,
 ): DocumentLine {
   const state = createStore<LineState>(FRESH);
   const patch = (change: Partial<LineState>) => state.set({ ...state.get(), ...change });
@@ -63,11 +79,11 @@ export function openDocumentLine(
   const liveListeners = new Set<(sender: number, payload: Uint8Array) => void>();
 
   class CountingSocket extends WebSocket {
-    override send(data: string | ArrayBufferLike | Blob | ArrayBufferView<ArrayBufferLike>): void {
-      super.send(data as ArrayBufferView<ArrayBuffer>);
-      if (!(data instanceof Uint8Array) || data[0] !== MESSAGE.sync) return;
-      if (!SYNC_CARRIES_UPDATE.includes(data[1] ?? 0)) return;
-      patch({ sent: state.get().sent + 1, unsent: data[1] === 1 ? false : state.get().unsent });
+    override send(data: Parameters<WebSocket["send"]>[0]): void {
+      super.send(data);
+      if (!(data instanceof Uint8Array) || !isUpdateFrame(data)) return;
+      const unsent = data[1] === SYNC.step2 ? false : state.get().unsent;
+      patch({ sent: state.get().sent + 1, unsent });
     }
   }
 
@@ -75,6 +91,7 @@ export function openDocumentLine(
     awareness,
     disableBc: true,
     connect: false,
+    params: { client: String(client) },
     WebSocketPolyfill: CountingSocket,
   });
   speakOnlyForOneself(provider);
@@ -95,21 +112,20 @@ export function openDocumentLine(
   };
   doc.on("update", onUpdate);
 
-  provider.messageHandlers[MESSAGE.hello] = (_reply, frame) => patch({ hello: readHello(frame) });
-  provider.messageHandlers[MESSAGE.saved] = (_reply, frame) =>
-    patch({ saved: decoding.readVarUint(frame) });
-  provider.messageHandlers[MESSAGE.refused] = (_reply, frame) => {
-    const { code, text } = readRefused(frame);
-    patch({ refused: { code, text } });
+  const hear = provider.messageHandlers;
+  hear[MESSAGE.hello] = (_reply, frame) => {
+    const hello = readHello(frame);
+    patch({ hello, role: hello.role, storage: "ok" });
   };
-  provider.messageHandlers[MESSAGE.storage] = (_reply, frame) =>
-    patch({ storage: readStorage(frame).state });
-  for (const quiet of [MESSAGE.beat, MESSAGE.going, MESSAGE.role, MESSAGE.lead, MESSAGE.time]) {
-    provider.messageHandlers[quiet] = () => undefined; // a sign of life; its words come later
+  hear[MESSAGE.saved] = (_reply, frame) => patch({ saved: readSaved(frame) });
+  hear[MESSAGE.refused] = (_reply, frame) => patch({ refused: readRefused(frame) });
+  hear[MESSAGE.storage] = (_reply, frame) => patch({ storage: readStorage(frame).state });
+  hear[MESSAGE.role] = (_reply, frame) => patch({ role: readRole(frame) });
+  for (const quiet of [MESSAGE.beat, MESSAGE.going, MESSAGE.lead, MESSAGE.time]) {
+    hear[quiet] = () => undefined; // a sign of life; the provider comes back by itself
   }
-  provider.messageHandlers[MESSAGE.live] = (_reply, frame) => {
-    const sender = decoding.readVarUint(frame);
-    const payload = decoding.readTailAsUint8Array(frame);
+  hear[MESSAGE.live] = (_reply, frame) => {
+    const { client: sender, payload } = readRelayedLive(frame);
     for (const listener of liveListeners) listener(sender, payload);
   };
   provider.connect();
@@ -118,7 +134,7 @@ export function openDocumentLine(
     state,
     awareness,
     send(frame) {
-      if (provider.ws?.readyState === WebSocket.OPEN) provider.ws.send(frame);
+      if (provider.ws?.readyState === WebSocket.OPEN) provider.ws.send(frame.slice());
     },
     onLive(listener) {
       liveListeners.add(listener);

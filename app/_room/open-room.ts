@@ -1,9 +1,9 @@
 import * as Y from "yjs";
 import { openSheetView, openUndo, type SheetView, type UndoStack } from "../../lib/sheet";
+import { encodeLive } from "../../shared/protocol";
 import type { Role } from "../../shared/role";
 import { type DocumentLine, openDocumentLine } from "./document-line";
 import { type InkState, inkStateOf, worseInkState } from "./ink-state";
-import { liveFrame } from "./live-frame";
 import { openPeople, type People } from "./people";
 import { openReviewDesk, type ReviewDesk } from "./review-desk";
 import { createStore, type Store } from "./store";
@@ -37,8 +37,14 @@ export function openRoom(sheetId: string, firstRole: Role): Room {
   const drawing = new Y.Doc();
   const critique = new Y.Doc();
   const base = `${location.origin.replace(/^http/, "ws")}/sync/${sheetId}`;
-  const drawingLine = openDocumentLine(drawing, base, "drawing", { present: true });
-  const critiqueLine = openDocumentLine(critique, base, "critique", { present: false });
+  const drawingLine = openDocumentLine(drawing, base, "drawing", {
+    client: drawing.clientID,
+    present: true,
+  });
+  const critiqueLine = openDocumentLine(critique, base, "critique", {
+    client: drawing.clientID,
+    present: false,
+  });
   const sheet = openSheetView(drawing);
   const review = openReviewDesk(sheet);
   const undo = openUndo([drawing, critique]);
@@ -50,7 +56,7 @@ export function openRoom(sheetId: string, firstRole: Role): Room {
   const follow = () => {
     const lines = [drawingLine.state.get(), critiqueLine.state.get()] as const;
     if (lines.every((line) => line.synced)) ready.set(true);
-    role.set(lines[0].hello?.role ?? role.get());
+    role.set(lines[0].role ?? role.get());
     const [one, other] = lines.map((line) => inkStateOf(line, ready.get()));
     ink.set(worseInkState(one ?? "opening", other ?? "opening"));
   };
@@ -74,7 +80,7 @@ export function openRoom(sheetId: string, firstRole: Role): Room {
     ink,
     ready,
     live: {
-      send: (payload) => drawingLine.send(liveFrame(payload)),
+      send: (payload) => drawingLine.send(encodeLive(payload)),
       listen: (onLive) => drawingLine.onLive(onLive),
     },
     close() {

@@ -51,7 +51,7 @@ export const people = {
   roleMay: {
     owner: "draws, and makes and closes links",
     draw: "draws on this sheet",
-    critique: "looks and notes, does not draw",
+    critique: "for critique: does not draw",
     view: "looks only",
   } satisfies Record<Role, string>,
 

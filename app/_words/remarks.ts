@@ -33,8 +33,8 @@ export const remarks = {
   soundSoFar: (yardstick: string) =>
     `By the yardstick ${yardstick}, nothing that can be read so far stands out.`,
 
-  frames: (first: number, last: number) =>
-    first === last ? `frame ${first}` : `frames ${first} → ${last}`,
+  frames: (first: number, last: number) => `${first} → ${last}`,
+  framesHeard: (first: number, last: number) => `, from frame ${first} to ${last}`,
   group: (pose: string, side: string | null, frame: number | null) =>
     [side === null ? pose : `${pose}, ${side}`, ...(frame === null ? [] : [`frame ${frame}`])].join(
       " · ",
@@ -43,9 +43,9 @@ export const remarks = {
   show: "Show",
   showNamed: (title: string) => `Show where: ${title}`,
   whyThisNumber: "Why this number",
-  measured: (value: string) => `Measured ${value}`,
-  bound: (value: string) => `the bound is ${value}`,
-  by: (yardstick: string) => `by the yardstick ${yardstick}`,
+  measured: (value: string, expected: string, yardstick: string) =>
+    `Measured ${value}, held against ${expected} by the yardstick ${yardstick}.`,
+  ofALeg: (percent: string) => `${percent} % of a leg`,
   tidyFolded: (count: number) => plural(count, "detail to tidy", "details to tidy"),
 
   untold: (count: number) => plural(count, "question is still open", "questions are still open"),

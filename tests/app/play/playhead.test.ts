@@ -44,7 +44,23 @@ describe("the playhead", () => {
 });
 
 describe("the panel that shows", () => {
-  const { panels } = strip();
+  const hip = { x: 360, y: 660, precision: 3 };
+  const panels = strip().panels.map((panel) => ({
+    ...panel,
+    marks: { ...panel.marks, side: { "left-hip": hip } },
+  }));
+  it("is the last one drawn while the next ones are bare", () => {
+    const [first, ...bare] = panels.map((panel, index) =>
+      index < 1 ? panel : { ...panel, marks: { side: {}, front: {} } },
+    );
+    expect(
+      panelAt(
+        [first ?? panels[0], ...bare].filter((panel) => panel !== undefined),
+        16,
+      ),
+    ).toBe(first);
+    expect(panelAt(strip().panels, 16)).toBeUndefined();
+  });
   it.each([
     { frame: 1, shows: 1 },
     { frame: 3, shows: 1 },

@@ -1,0 +1,88 @@
+"use client";
+import { useRouter } from "next/navigation";
+import { type ChangeEvent, useRef, useState } from "react";
+import { Button, ThemeSwitch } from "../_controls";
+import { start } from "../_words";
+import { BriefForm } from "./brief-form";
+import { createSheet } from "./create-sheet";
+import { OpenedList } from "./opened-list";
+import styles from "./start.module.css";
+import { StartPicture } from "./start-picture";
+
+type Busy = "brief" | "example" | "file" | null;
+
+/** The page one comes in by: begin a walk, look at a captured one, open a file, or go on. */
+export function StartDesk() {
+  const router = useRouter();
+  const [busy, setBusy] = useState<Busy>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  const file = useRef<HTMLInputElement>(null);
+
+  const begin = async (what: Busy, request: unknown) => {
+    setBusy(what);
+    setProblem(null);
+    const created = await createSheet(request);
+    if ("address" in created) return router.push(created.address);
+    setProblem(created.problem ?? start.unreachable);
+    setBusy(null);
+  };
+  const openFile = async (event: ChangeEvent<HTMLInputElement>) => {
+    const chosen = event.currentTarget.files?.[0];
+    event.currentTarget.value = ""; // the same file may be chosen again after it was mended
+    if (chosen !== undefined) await begin("file", { from: "file", file: await chosen.text() });
+  };
+
+  return (
+    <main className={styles.desk}>
+      <header className={styles.head}>
+        <StartPicture />
+        <div>
+          <h1>{start.name}</h1>
+          <p>{start.job}</p>
+        </div>
+        <ThemeSwitch words={start.theme} />
+      </header>
+      {problem !== null && (
+        <p role="alert" className={styles.problem}>
+          <b>{start.failed}:</b> {problem}
+        </p>
+      )}
+      <div className={styles.columns}>
+        <section className={styles.card} aria-labelledby="new-walk">
+          <h2 id="new-walk">{start.newWalk}</h2>
+          <BriefForm busy={busy !== null} onStart={(brief) => void begin("brief", brief)} />
+        </section>
+        <div className={styles.side}>
+          <section className={styles.card} aria-labelledby="example">
+            <h2 id="example">{start.example}</h2>
+            <p className={styles.hint}>{start.exampleHint}</p>
+            <Button
+              disabled={busy !== null}
+              onClick={() => void begin("example", { from: "example", example: "captured-walk" })}
+            >
+              {busy === "example" ? start.going : start.exampleGo}
+            </Button>
+          </section>
+          <section className={styles.card} aria-labelledby="open-file">
+            <h2 id="open-file">{start.open}</h2>
+            <p className={styles.hint}>{start.openHint}</p>
+            <input
+              ref={file}
+              type="file"
+              accept=".json,application/json"
+              aria-label={start.open}
+              className="heard"
+              tabIndex={-1}
+              onChange={(event) => void openFile(event)}
+            />
+            <Button disabled={busy !== null} onClick={() => file.current?.click()}>
+              {busy === "file" ? start.opening : start.openGo}
+            </Button>
+          </section>
+          <OpenedList />
+          <p className={styles.note}>{start.note}</p>
+        </div>
+      </div>
+    </main>
+  );
+}

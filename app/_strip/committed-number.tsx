@@ -1,0 +1,46 @@
+"use client";
+import { type KeyboardEvent, useEffect, useState } from "react";
+
+export interface CommittedNumberProps {
+  readonly label: string;
+  readonly value: number | null;
+  readonly onCommit: (value: number | null) => void;
+  readonly hint?: string;
+  readonly least?: number;
+  readonly step?: number;
+  readonly mayBeEmpty?: boolean;
+}
+
+/** A number that is written when one is done with it, not at every key: one edit, one undo. */
+export function CommittedNumber(props: CommittedNumberProps) {
+  const { label, value, onCommit, hint, least, step = 1, mayBeEmpty = false } = props;
+  const [typed, setTyped] = useState(shown(value));
+  useEffect(() => setTyped(shown(value)), [value]);
+  const commit = () => {
+    const number = typed.trim() === "" ? null : Number(typed);
+    const usable = number === null ? mayBeEmpty : Number.isFinite(number);
+    if (usable && number !== value) onCommit(number);
+    else setTyped(shown(value));
+  };
+  const keys = (event: KeyboardEvent) => {
+    if (event.key === "Enter") commit();
+    if (event.key === "Escape") setTyped(shown(value));
+  };
+  return (
+    <label title={hint}>
+      {label}
+      <input
+        type="number"
+        inputMode="decimal"
+        min={least}
+        step={step}
+        value={typed}
+        onChange={(event) => setTyped(event.currentTarget.value)}
+        onBlur={commit}
+        onKeyDown={keys}
+      />
+    </label>
+  );
+}
+
+const shown = (value: number | null): string => (value === null ? "" : `${value}`);

@@ -1,0 +1,51 @@
+"use client";
+import { memo } from "react";
+import type { Panel } from "../../lib/sheet";
+import { RemarkBadge } from "../_remarks";
+import { common, strip } from "../_words";
+import { useWorkspace } from "../_workspace";
+import { Paper } from "./paper";
+import { SideSign } from "./side-sign";
+import styles from "./stage.module.css";
+
+export interface PanelColumnProps {
+  readonly panel: Panel;
+  readonly left: number;
+  readonly width: number;
+  readonly mayDraw: boolean;
+}
+
+/** One panel on the strip: its pose, whose weight, and its two papers. */
+export const PanelColumn = memo(function PanelColumn(props: PanelColumnProps) {
+  const { panel, left, width, mayDraw } = props;
+  const inHand = useWorkspace((workspace) => workspace.panel === panel.id);
+  const pickPanel = useWorkspace((workspace) => workspace.pickPanel);
+  const openDesk = useWorkspace((workspace) => workspace.openDesk);
+  const side = panel.weightOn === null ? "" : common.side[panel.weightOn];
+  return (
+    <article
+      className={styles.column}
+      style={{ left, width }}
+      data-in-hand={inHand}
+      aria-label={strip.panelName(common.pose[panel.pose], side, panel.frame)}
+    >
+      <header>
+        <button
+          type="button"
+          aria-pressed={inHand}
+          onClick={() => pickPanel(panel.id)}
+          onDoubleClick={() => openDesk(panel.id)}
+          title={strip.keys[4].does}
+        >
+          <b>{common.pose[panel.pose]}</b>
+          <SideSign side={panel.weightOn} />
+        </button>
+      </header>
+      <Paper panel={panel} view="side" width={width} mayDraw={mayDraw} />
+      <Paper panel={panel} view="front" width={width} mayDraw={mayDraw} />
+      <span className={styles.badge}>
+        <RemarkBadge panelId={panel.id} />
+      </span>
+    </article>
+  );
+});

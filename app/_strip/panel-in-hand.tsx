@@ -1,0 +1,130 @@
+"use client";
+import { SIDES } from "../../lib/body";
+import { POSES } from "../../lib/motion";
+import {
+  addPanel,
+  type Panel,
+  relabelPanel,
+  removePanel,
+  setPlace,
+  slidePanel,
+} from "../../lib/sheet";
+import { Button } from "../_controls";
+import { freshPanelId, usePanel, useRoom, useSheet } from "../_room";
+import { common, strip } from "../_words";
+import { useWorkspace } from "../_workspace";
+import { CommittedNumber } from "./committed-number";
+import { panelAfter } from "./panel-after";
+import styles from "./tray.module.css";
+
+/** The panel in hand: its pose, whose weight, its frame; a way to the desk, to more and fewer. */
+export function PanelInHand({ mayDraw }: { readonly mayDraw: boolean }) {
+  const id = useWorkspace((workspace) => workspace.panel);
+  const desk = useWorkspace((workspace) => workspace.desk);
+  const openDesk = useWorkspace((workspace) => workspace.openDesk);
+  const panel = usePanel(id);
+  return (
+    <section className={styles.panel} aria-labelledby="panel-in-hand">
+      <h2 id="panel-in-hand">{strip.tray.panel}</h2>
+      {panel === undefined ? (
+        <p className={styles.quiet}>{strip.tray.noPanel}</p>
+      ) : (
+        <>
+          {mayDraw && <PanelFields panel={panel} />}
+          {!desk && (
+            <Button small onClick={() => openDesk(panel.id)}>
+              {strip.tray.desk}
+            </Button>
+          )}
+          {mayDraw && <MoreAndFewer panel={panel} />}
+        </>
+      )}
+    </section>
+  );
+}
+
+function PanelFields({ panel }: { readonly panel: Panel }) {
+  const { drawing } = useRoom();
+  const travelling = useSheet((sheet) => sheet.head.travel === "travelling");
+  const { pose, weightOn } = panel;
+  return (
+    <div className={styles.fields}>
+      <label>
+        {strip.tray.pose}
+        <select
+          value={pose}
+          onChange={(event) => {
+            const chosen = POSES.find((name) => name === event.currentTarget.value) ?? pose;
+            relabelPanel(drawing, panel.id, { pose: chosen, weightOn });
+          }}
+        >
+          {POSES.map((name) => (
+            <option key={name} value={name}>
+              {common.pose[name]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        {strip.tray.weightOn}
+        <select
+          value={weightOn ?? ""}
+          onChange={(event) => {
+            const chosen = SIDES.find((side) => side === event.currentTarget.value) ?? null;
+            relabelPanel(drawing, panel.id, { pose, weightOn: chosen });
+          }}
+        >
+          <option value="">{strip.tray.nobody}</option>
+          {SIDES.map((side) => (
+            <option key={side} value={side}>
+              {common.side[side]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <CommittedNumber
+        label={strip.tray.frame}
+        value={panel.frame}
+        least={1}
+        step={1}
+        onCommit={(frame) => slidePanel(drawing, panel.id, Math.max(1, Math.round(frame ?? 1)))}
+      />
+      {travelling && (
+        <CommittedNumber
+          label={strip.tray.place}
+          hint={strip.tray.placeHint}
+          value={panel.place}
+          step={0.01}
+          mayBeEmpty
+          onCommit={(place) => setPlace(drawing, panel.id, place)}
+        />
+      )}
+    </div>
+  );
+}
+
+function MoreAndFewer({ panel }: { readonly panel: Panel }) {
+  const { drawing, sheet } = useRoom();
+  const pickPanel = useWorkspace((workspace) => workspace.pickPanel);
+  const add = () => {
+    const id = freshPanelId();
+    addPanel(drawing, id, panelAfter(sheet.getSnapshot(), panel.id));
+    pickPanel(id);
+  };
+  return (
+    <>
+      <Button small onClick={add}>
+        {strip.tray.add}
+      </Button>
+      <Button
+        small
+        onClick={() => {
+          removePanel(drawing, panel.id);
+          pickPanel(null);
+        }}
+      >
+        {strip.tray.remove}
+      </Button>
+    </>
+  );
+}

@@ -1,0 +1,145 @@
+"use client";
+import { type FormEvent, useState } from "react";
+import { KINDS } from "../../lib/gait";
+import { amendHead, type SheetHead } from "../../lib/sheet";
+import { BRIEF_RANGES } from "../../shared/brief-defaults";
+import { Button, Dialog, ThemeSwitch } from "../_controls";
+import { ExportButton } from "../_handover";
+import { useMayDraw, useRoom, useSheet } from "../_room";
+import { common, start, strip } from "../_words";
+import styles from "./sheet-dialog.module.css";
+
+/** The sheet's head, to read and to change; its file; the light; the way out. */
+export function SheetDialog({ onClose }: { readonly onClose: () => void }) {
+  const head = useSheet((sheet) => sheet.head);
+  const mayDraw = useMayDraw();
+  return (
+    <Dialog title={strip.head.about} closeLabel={common.close} onClose={onClose}>
+      <HeadForm head={head} mayDraw={mayDraw} onDone={onClose} />
+      {head.credit !== "" && <p className={styles.credit}>{head.credit}</p>}
+      <footer className={styles.foot}>
+        <ExportButton />
+        <ThemeSwitch words={strip.theme} />
+        <a href="/">{strip.head.start}</a>
+      </footer>
+    </Dialog>
+  );
+}
+
+interface HeadFormProps {
+  readonly head: SheetHead;
+  readonly mayDraw: boolean;
+  readonly onDone: () => void;
+}
+
+function HeadForm({ head, mayDraw, onDone }: HeadFormProps) {
+  const { drawing } = useRoom();
+  const [travel, setTravel] = useState(head.travel);
+  const save = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const changes = changedHead(new FormData(event.currentTarget), head, travel);
+    if (Object.keys(changes).length > 0) amendHead(drawing, changes);
+    onDone();
+  };
+  return (
+    <form className={styles.form} onSubmit={save}>
+      <fieldset disabled={!mayDraw}>
+        <label className={styles.wide}>
+          {start.title}
+          <input
+            name="title"
+            required
+            defaultValue={head.title}
+            maxLength={BRIEF_RANGES.titleLength.max}
+          />
+        </label>
+        <label>
+          {start.shot}
+          <input name="shot" defaultValue={head.shot} maxLength={BRIEF_RANGES.shotLength.max} />
+        </label>
+        <label>
+          {start.kind}
+          <select name="kind" defaultValue={head.kind}>
+            {KINDS.map((kind) => (
+              <option key={kind} value={kind}>
+                {start.kinds[kind]}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          {start.framesPerSecond}
+          <input
+            name="framesPerSecond"
+            type="number"
+            required
+            min={BRIEF_RANGES.framesPerSecond.min}
+            max={BRIEF_RANGES.framesPerSecond.max}
+            defaultValue={head.framesPerSecond}
+          />
+        </label>
+        <label>
+          {start.exposure}
+          <select name="exposure" defaultValue={`${head.exposure}`}>
+            <option value="1">{start.ones}</option>
+            <option value="2">{start.twos}</option>
+          </select>
+        </label>
+        <label>
+          {`${start.stepLength}, ${start.stepLengthUnit}`}
+          <input
+            name="stepLength"
+            type="number"
+            required
+            min={BRIEF_RANGES.stepLength.min}
+            max={BRIEF_RANGES.stepLength.max}
+            step={0.01}
+            defaultValue={Number(head.stepLength.toFixed(3))}
+          />
+        </label>
+        <label>
+          {start.ground}
+          <select
+            value={travel}
+            onChange={(event) =>
+              setTravel(event.currentTarget.value === "travelling" ? "travelling" : "on-the-spot")
+            }
+          >
+            <option value="on-the-spot">{start.onTheSpot}</option>
+            <option value="travelling">{start.travelling}</option>
+          </select>
+        </label>
+        {mayDraw && (
+          <Button look="main" type="submit">
+            {strip.head.keep}
+          </Button>
+        )}
+      </fieldset>
+    </form>
+  );
+}
+
+/** Only what was changed: somebody else may be changing the rest. */
+export function changedHead(
+  form: FormData,
+  head: SheetHead,
+  travel: SheetHead["travel"],
+): Partial<SheetHead> {
+  const text = (name: string) => String(form.get(name) ?? "").trim();
+  const stepLength = Number(text("stepLength"));
+  const kept = Number(head.stepLength.toFixed(3));
+  const { left, right } = head.framesPerStep;
+  const wanted: Partial<SheetHead> = {
+    title: text("title") === "" ? head.title : text("title"),
+    shot: text("shot"),
+    kind: KINDS.find((kind) => kind === text("kind")) ?? head.kind,
+    framesPerSecond: Number(text("framesPerSecond")),
+    exposure: text("exposure") === "2" ? 2 : 1,
+    travel,
+    // The ground follows the step; an advance that somebody set by hand is only lost with it.
+    ...(stepLength === kept ? {} : { stepLength, advance: (2 * stepLength) / (left + right) }),
+  };
+  return Object.fromEntries(
+    Object.entries(wanted).filter(([name, value]) => head[name as keyof SheetHead] !== value),
+  );
+}

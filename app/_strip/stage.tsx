@@ -1,0 +1,113 @@
+"use client";
+import { useRef } from "react";
+import { addPanel } from "../../lib/sheet";
+import { GapRow, HipChart } from "../_charts";
+import { Button } from "../_controls";
+import { PlayButton, PlayStage } from "../_play";
+import { freshPanelId, useMayDraw, useRoom, useSheet } from "../_room";
+import { strip } from "../_words";
+import { useWorkspace } from "../_workspace";
+import { PanelColumn } from "./panel-column";
+import { Ruler } from "./ruler";
+import styles from "./stage.module.css";
+import { Stems } from "./stems";
+import { stripGeometry } from "./strip-geometry";
+import { useFeet } from "./use-feet";
+import { usePanAndZoom } from "./use-pan-and-zoom";
+import { useSize } from "./use-size";
+import { ZoomButtons } from "./zoom-buttons";
+
+const GAPS_HEIGHT = 30;
+const HIPS = { least: 70, most: 220 }; // px; it takes what the papers leave
+const BELOW_FIXED = 160; // stems, ruler, gaps and the spaces between them, px
+
+/** The strip: panels hung from the ruler, and the charts on the same frames. */
+export function Stage() {
+  const scroller = useRef<HTMLElement>(null);
+  const size = useSize(scroller);
+  const panels = useSheet((sheet) => sheet.panels);
+  const zoom = useWorkspace((workspace) => workspace.zoom);
+  const setZoom = useWorkspace((workspace) => workspace.setZoom);
+  const grabs = useWorkspace((workspace) => workspace.tool === "paper");
+  const playing = useWorkspace((workspace) => workspace.playing);
+  usePanAndZoom({ ref: scroller, zoom, setZoom, grabs });
+
+  const space = { width: size.width, height: size.height - BELOW_FIXED - HIPS.least };
+  const resting = stripGeometry(
+    panels.map((panel) => panel.frame),
+    space,
+    zoom,
+  );
+  const feet = useFeet(resting);
+  const { geometry } = feet;
+  const papersHeight = 42 + 2 * geometry.paperHeight + 8;
+  const spare = size.height - papersHeight - BELOW_FIXED;
+  const hipsHeight = Math.max(HIPS.least, Math.min(HIPS.most, spare));
+  const mayDraw = useMayDraw();
+
+  return (
+    <div className={styles.frame}>
+      <section ref={scroller} className={styles.stage} aria-label={strip.stage} data-grabs={grabs}>
+        <div
+          className={styles.world}
+          data-desk
+          style={{ width: Math.max(geometry.width, size.width) }}
+        >
+          <div className={styles.columns} data-desk style={{ height: papersHeight }}>
+            <RowNames paperHeight={geometry.paperHeight} />
+            {panels.map((panel, index) => (
+              <PanelColumn
+                key={panel.id}
+                panel={panel}
+                left={geometry.columnX(index)}
+                width={geometry.paperWidth}
+                mayDraw={mayDraw}
+              />
+            ))}
+            {panels.length === 0 && <EmptyStrip mayDraw={mayDraw} />}
+          </div>
+          <div className={styles.below}>
+            <Stems panels={panels} geometry={geometry} frameOf={feet.frameOf} />
+            <div className={styles.rulerRow}>
+              <span className={styles.play}>
+                <PlayButton />
+              </span>
+              <Ruler panels={panels} geometry={geometry} feet={feet} mayDraw={mayDraw} />
+            </div>
+            <HipChart xOfFrame={geometry.frameX} width={geometry.width} height={hipsHeight} />
+            <GapRow xOfFrame={geometry.frameX} width={geometry.width} />
+            <div style={{ height: GAPS_HEIGHT / 3 }} />
+          </div>
+        </div>
+      </section>
+      <div className={styles.zoom}>
+        <ZoomButtons zoom={zoom} setZoom={setZoom} />
+      </div>
+      {playing && <PlayStage />}
+    </div>
+  );
+}
+
+function RowNames({ paperHeight }: { readonly paperHeight: number }) {
+  return (
+    <>
+      <span className={styles.rowName} style={{ top: 42 + paperHeight * 0.5 }} aria-hidden="true">
+        {strip.rows.side}
+      </span>
+      <span className={styles.rowName} style={{ top: 50 + paperHeight * 1.5 }} aria-hidden="true">
+        {strip.rows.front}
+      </span>
+    </>
+  );
+}
+
+function EmptyStrip({ mayDraw }: { readonly mayDraw: boolean }) {
+  const room = useRoom();
+  const add = () =>
+    addPanel(room.drawing, freshPanelId(), { frame: 1, pose: "contact", weightOn: "left" });
+  return (
+    <p className={styles.empty}>
+      {strip.empty} {mayDraw && <Button onClick={add}>{strip.emptyAdd}</Button>}
+    </p>
+  );
+}

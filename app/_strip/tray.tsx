@@ -1,0 +1,102 @@
+"use client";
+import { Button } from "../_controls";
+import { JointPicker } from "../_marks";
+import { useMayDraw, useRoom, useStoreValue } from "../_room";
+import { strip } from "../_words";
+import { useWorkspace } from "../_workspace";
+import { PanelInHand } from "./panel-in-hand";
+import styles from "./tray.module.css";
+import { PencilRow, ToolRow } from "./tray-rows";
+import { useUndoState } from "./use-undo-state";
+
+/** What is in the hand, what lies under the paper, and the panel in hand. */
+export function Tray() {
+  const mayDraw = useMayDraw();
+  const marking = useWorkspace((workspace) => workspace.tool === "mark");
+  return (
+    <nav className={styles.tray} aria-label={strip.tray.name}>
+      {mayDraw ? (
+        <>
+          <h2>{strip.tray.inHand}</h2>
+          <ToolRow tool="draw" hint="D" />
+          <ToolRow tool="rub-out" hint="R" />
+          <ToolRow tool="mark" hint="M" />
+          <ToolRow tool="paper" hint="H" />
+          {marking ? (
+            <JointPicker />
+          ) : (
+            <>
+              <h2>{strip.tray.pencils}</h2>
+              <PencilRow nib="fine" hint="1" />
+              <PencilRow nib="broad" hint="2" />
+              <PencilRow nib="under" hint="3" />
+            </>
+          )}
+        </>
+      ) : (
+        <p className={styles.lookOnly}>{strip.tray.viewOnly}</p>
+      )}
+      <UnderThePaper />
+      {mayDraw && <BackAndForth />}
+      <PanelInHand mayDraw={mayDraw} />
+    </nav>
+  );
+}
+
+const ONION = [
+  { before: 1, after: 0 },
+  { before: 1, after: 1 },
+  { before: 0, after: 0 },
+] as const;
+
+/** The next setting of the onion skin: before, both, none, and round again. */
+export function nextOnion(now: { readonly before: number; readonly after: number }) {
+  const at = ONION.findIndex(({ before, after }) => before === now.before && after === now.after);
+  return ONION[(at + 1) % ONION.length] ?? ONION[0];
+}
+
+function UnderThePaper() {
+  const onion = useWorkspace((workspace) => workspace.onionSkin);
+  const setOnion = useWorkspace((workspace) => workspace.setOnionSkin);
+  const marksShown = useWorkspace((workspace) => workspace.marksShown);
+  const showMarks = useWorkspace((workspace) => workspace.showMarks);
+  const turn = () => {
+    const next = nextOnion(onion);
+    setOnion(next.before, next.after);
+  };
+  return (
+    <>
+      <h2>{strip.tray.under}</h2>
+      <button type="button" className={styles.row} onClick={turn} title={strip.tray.onionHint}>
+        {strip.tray.onion(onion.before, onion.after)}
+        <kbd>O</kbd>
+      </button>
+      <button
+        type="button"
+        className={styles.row}
+        aria-pressed={marksShown}
+        onClick={() => showMarks(!marksShown)}
+      >
+        <span className={styles.tick} aria-hidden="true">
+          {marksShown ? "✓" : ""}
+        </span>
+        {strip.tray.marksShown}
+      </button>
+    </>
+  );
+}
+
+function BackAndForth() {
+  const room = useRoom();
+  const state = useStoreValue(useUndoState(room.undo));
+  return (
+    <div className={styles.pair}>
+      <Button small disabled={!state.canUndo} onClick={() => room.undo.undo()}>
+        {strip.tray.undo}
+      </Button>
+      <Button small disabled={!state.canRedo} onClick={() => room.undo.redo()}>
+        {strip.tray.redo}
+      </Button>
+    </div>
+  );
+}

@@ -1,0 +1,141 @@
+"use client";
+import { useEffect } from "react";
+import { addPanel, removePanel, slidePanel } from "../../lib/sheet";
+import { neighbour } from "../_play";
+import { freshPanelId, type Room, useMayDraw, useRoom } from "../_room";
+import { useWorkspaceStore, type WorkspaceStore, ZOOM } from "../_workspace";
+import { panelAfter } from "./panel-after";
+import { nextOnion } from "./tray";
+
+export interface KeysOptions {
+  readonly openHelp: () => void;
+  /** A page lies over the board: its keys are its own. */
+  readonly asleep: boolean;
+}
+
+interface Hands {
+  readonly room: Room;
+  readonly workspace: WorkspaceStore;
+  readonly mayDraw: boolean;
+  readonly openHelp: () => void;
+}
+
+/** The board's keys, bound in one place. What is typed into a field stays in the field. */
+export function useKeys({ openHelp, asleep }: KeysOptions): void {
+  const room = useRoom();
+  const workspace = useWorkspaceStore();
+  const mayDraw = useMayDraw();
+  useEffect(() => {
+    if (asleep) return;
+    const hands = { room, workspace, mayDraw, openHelp };
+    const press = (event: KeyboardEvent) => {
+      if (event.defaultPrevented || isTyping(event.target)) return;
+      if (act(event, hands)) event.preventDefault();
+    };
+    window.addEventListener("keydown", press);
+    return () => window.removeEventListener("keydown", press);
+  }, [room, workspace, mayDraw, openHelp, asleep]);
+}
+
+function isTyping(target: EventTarget | null): boolean {
+  return target instanceof HTMLElement && target.closest("input, textarea, select") !== null;
+}
+
+/** Does what the key says; answers whether it meant anything here. */
+function act(event: KeyboardEvent, hands: Hands): boolean {
+  if (event.ctrlKey || event.metaKey) return undoOrRedo(event, hands);
+  if (event.altKey) return slide(event, hands);
+  // A focused button keeps space and Enter; everything else is the board's.
+  const onControl = (event.target as Element | null)?.closest("button, a, [role=slider]") !== null;
+  if (onControl && (event.key === " " || event.key === "Enter")) return false;
+  const deed =
+    LOOKING[event.key.toLowerCase()] ??
+    (hands.mayDraw ? DRAWING[event.key.toLowerCase()] : undefined);
+  if (deed === undefined) return false;
+  deed(hands);
+  return true;
+}
+
+type Deed = (hands: Hands) => void;
+
+const LOOKING: Readonly<Record<string, Deed>> = {
+  h: ({ workspace }) => workspace.getState().take("paper"),
+  o: ({ workspace }) => {
+    const next = nextOnion(workspace.getState().onionSkin);
+    workspace.getState().setOnionSkin(next.before, next.after);
+  },
+  v: ({ workspace }) => {
+    const { panel, view, pickPanel } = workspace.getState();
+    pickPanel(panel, view === "side" ? "front" : "side");
+  },
+  " ": ({ workspace }) => workspace.getState().play(!workspace.getState().playing),
+  enter: ({ workspace }) => {
+    const { panel, openDesk } = workspace.getState();
+    if (panel !== null) openDesk(panel);
+  },
+  escape: ({ workspace }) => {
+    const { playing, play, leaveDesk } = workspace.getState();
+    if (playing) play(false);
+    else leaveDesk();
+  },
+  arrowleft: (hands) => flip(hands, -1),
+  arrowright: (hands) => flip(hands, 1),
+  "+": (hands) => zoomBy(hands, ZOOM.step),
+  "=": (hands) => zoomBy(hands, ZOOM.step),
+  "-": (hands) => zoomBy(hands, 1 / ZOOM.step),
+  "0": (hands) => zoomBy(hands, 0),
+  "?": ({ openHelp }) => openHelp(),
+};
+
+const DRAWING: Readonly<Record<string, Deed>> = {
+  d: ({ workspace }) => workspace.getState().take("draw"),
+  r: ({ workspace }) => workspace.getState().take("rub-out"),
+  m: ({ workspace }) => workspace.getState().take("mark"),
+  "1": ({ workspace }) => workspace.getState().takeNib("fine"),
+  "2": ({ workspace }) => workspace.getState().takeNib("broad"),
+  "3": ({ workspace }) => workspace.getState().takeNib("under"),
+  n: ({ room, workspace }) => {
+    const { panel, pickPanel } = workspace.getState();
+    if (panel === null) return;
+    const id = freshPanelId();
+    addPanel(room.drawing, id, panelAfter(room.sheet.getSnapshot(), panel));
+    pickPanel(id);
+  },
+  delete: ({ room, workspace }) => {
+    const { panel, pickPanel } = workspace.getState();
+    if (panel === null) return;
+    removePanel(room.drawing, panel);
+    pickPanel(null);
+  },
+};
+
+function flip({ room, workspace }: Hands, by: -1 | 1): void {
+  const { panel, pickPanel } = workspace.getState();
+  const sheet = room.sheet.getSnapshot();
+  const next = panel === null ? sheet.panels[0] : neighbour(sheet, panel, by);
+  if (next !== undefined && next !== null) pickPanel(next.id);
+}
+
+/** Zooms what is being looked at; 0 shows the whole. */
+function zoomBy({ workspace }: Hands, factor: number): void {
+  const { desk, zoom, deskZoom, setZoom, setDeskZoom } = workspace.getState();
+  if (desk) setDeskZoom(factor === 0 ? 1 : deskZoom * factor);
+  else setZoom(factor === 0 ? 1 : zoom * factor);
+}
+
+function undoOrRedo(event: KeyboardEvent, { room, mayDraw }: Hands): boolean {
+  const key = event.key.toLowerCase();
+  if (!mayDraw || (key !== "z" && key !== "y")) return false;
+  if (key === "y" || event.shiftKey) room.undo.redo();
+  else room.undo.undo();
+  return true;
+}
+
+function slide(event: KeyboardEvent, { room, workspace, mayDraw }: Hands): boolean {
+  const by = event.key === "ArrowLeft" ? -1 : event.key === "ArrowRight" ? 1 : 0;
+  const id = workspace.getState().panel;
+  const panel = room.sheet.getSnapshot().panels.find((candidate) => candidate.id === id);
+  if (by === 0 || !mayDraw || panel === undefined) return false;
+  if (panel.frame + by >= 1) slidePanel(room.drawing, panel.id, panel.frame + by);
+  return true;
+}

@@ -1,0 +1,106 @@
+import type { Tool } from "../_workspace";
+
+/** The board itself: head band, tray, strip, ruler, drawing desk. */
+export const strip = {
+  opening: "Fetching the sheet…",
+  theme: { system: "Light: as the system", day: "Light: day", dim: "Light: dim" },
+  head: {
+    sheet: "This sheet",
+    about: "About this sheet",
+    invite: "Invite",
+    print: "Print the sheet",
+    printShort: "Print",
+    help: "Help",
+    remarks: "Remarks",
+    tempo: (told: {
+      readonly fps: number;
+      readonly frames: string;
+      readonly step: string;
+      readonly speed: string | null;
+      readonly reads: string;
+    }) =>
+      [
+        `${told.fps} fps`,
+        `${told.frames} frames a step`,
+        `step ${told.step} leg`,
+        ...(told.speed === null ? [] : [`${told.speed} m/s`]),
+        `reads ${told.reads}`,
+      ].join(" · "),
+    uneven: (left: number, right: number) => `${left} left, ${right} right`,
+    start: "To the start page",
+    keep: "Keep these changes",
+  },
+  tray: {
+    name: "Tray",
+    inHand: "In the hand",
+    tools: {
+      draw: "Draw",
+      "rub-out": "Rub out",
+      mark: "Mark joints",
+      paper: "Move paper",
+    } satisfies Record<Tool, string>,
+    pencils: "Pencils",
+    nibs: { fine: "fine pencil", broad: "broad pencil", under: "soft blue, under the drawing" },
+    under: "Under the paper",
+    onion: (before: number, after: number) => `${before} before, ${after} after`,
+    onionHint: "Panels seen through the paper",
+    marksShown: "marks and figure",
+    undo: "Undo",
+    redo: "Redo",
+    panel: "Panel in hand",
+    noPanel: "Tap a panel to take it in hand.",
+    pose: "Pose",
+    weightOn: "Weight",
+    nobody: "not said",
+    frame: "Frame",
+    place: "Place, legs",
+    placeHint: "where the panel's middle stands on the ground; empty follows the advance",
+    desk: "Draw it large",
+    add: "Add one after",
+    remove: "Remove it",
+    removed: "Panel removed. Undo brings it back.",
+    viewOnly: "You are here to look: this link does not draw.",
+  },
+  rows: { side: "side", front: "front" },
+  stage: "Strip",
+  empty: "The strip is empty.",
+  emptyAdd: "Add the first panel",
+  papers: {
+    name: (pose: string, frame: number, view: string) => `${pose}, frame ${frame}, ${view} view`,
+    invite: "draw here",
+  },
+  panelName: (pose: string, side: string, frame: number) =>
+    side === "" ? `frame ${frame}, ${pose}` : `frame ${frame}, ${pose}, weight on ${side}`,
+  ruler: "Ruler",
+  stem: (pose: string, side: string) =>
+    `Frame of ${pose}${side === "" ? "" : ` ${side}`}: arrow keys move it`,
+  zoom: {
+    in: "Closer",
+    out: "Further",
+    fit: "Whole strip",
+    level: (share: number) => `${share} %`,
+  },
+  desk: {
+    name: "Drawing desk",
+    back: "Back to the strip",
+    before: "Panel before",
+    after: "Panel after",
+    ribbon: "Strip",
+  },
+  keys: [
+    { keys: "D · R · M · H", does: "draw, rub out, mark joints, move the paper" },
+    { keys: "1 · 2 · 3", does: "fine pencil, broad pencil, soft blue" },
+    { keys: "← · →", does: "flip to the panel before or after" },
+    { keys: "V", does: "side or front view in hand" },
+    { keys: "Enter", does: "the panel in hand to the drawing desk" },
+    { keys: "Escape", does: "back to the strip, or stop playing" },
+    { keys: "Space", does: "play and stop" },
+    { keys: "O", does: "onion skin: before, both, none" },
+    { keys: "Alt ← · Alt →", does: "the panel in hand a frame earlier or later" },
+    { keys: "N", does: "a new panel after the one in hand" },
+    { keys: "Delete", does: "remove the panel in hand" },
+    { keys: "Ctrl Z · Ctrl Shift Z", does: "undo, redo: your own work only" },
+    { keys: "+ · − · 0", does: "closer, further, the whole strip" },
+    { keys: "?", does: "this page" },
+  ],
+} as const;

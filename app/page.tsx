@@ -1,0 +1,5 @@
+import { StartDesk } from "./_start/start-desk";
+
+export default function StartPage() {
+  return <StartDesk />;
+}
