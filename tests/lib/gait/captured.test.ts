@@ -52,6 +52,7 @@ describe.each(reference.walks)("captured walk $clip", (captured) => {
     const truth = (captured.steps[0]?.truth.stepLength ?? fail()) / captured.legLength;
     const length = told(review.stepReadings[0]?.length ?? fail());
     expect(Math.abs(length - truth)).toBeLessThan(0.01);
+    expect(review.stepReadings[0]?.length).toMatchObject({ plusMinus: 0 }); // by the ankles, not the soles
   });
 
   it("has the published step width there", () => {

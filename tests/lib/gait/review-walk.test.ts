@@ -50,6 +50,22 @@ describe("a review", () => {
     expect(kept).toEqual([]);
   });
 
+  it("reads a panel again when the other panels lend it another leg", () => {
+    const bare = without(walk({ precision: 0 }), "stand");
+    const alone = { ...bare, panels: bare.panels.filter(({ id }) => id === "left up") };
+    const heightIn = (judged: typeof bare) => {
+      const { legLength, readingsByPanel } = reviewWalk(judged, "trade");
+      const answer = readingsByPanel.get("left up")?.find(({ id }) => id === "hip-height")?.answer;
+      const leg = legLength.kind === "value" ? legLength.value : Number.NaN;
+      return { leg, units: answer?.kind === "value" ? answer.value * leg : Number.NaN };
+    };
+    const among = heightIn(bare);
+    const single = heightIn(alone);
+    expect(single.leg).not.toBeCloseTo(among.leg, 3);
+    expect(single.units).toBeCloseTo(0.96 * 420, 6);
+    expect(among.units).toBeCloseTo(0.96 * 420, 6);
+  });
+
   it("answers on a strip with nothing drawn", () => {
     const review = reviewWalk({ ...walk(), panels: [] }, "life");
     expect(review.findings.map(({ kind }) => kind)).toEqual(Array(3).fill("cannot-tell"));
@@ -141,6 +157,12 @@ describe("the gap row", () => {
     expect(
       gapRow.filter(({ remarked }) => remarked).map(({ from, to }) => `${from} → ${to}`),
     ).toEqual(["left down → left passing", "left passing → left up"]);
+  });
+
+  it("expects the drawn frame on the side of the drawing when the even one lies between two", () => {
+    const onTwos = walk({ exposure: 2 }); // a quarter of 12 frames is 3; drawn are 2 and 4
+    expect(cells(retime(onTwos, "left down", 15), "trade")[1]).toBe("2/2");
+    expect(cells(retime(onTwos, "left down", 17), "trade")[1]).toBe("4/4");
   });
 
   it("by life expects the passing at 0.6 and nothing of a stylised up", () => {

@@ -76,6 +76,12 @@ describe("slide", () => {
     expect(kinds(retime(walk(), "left passing", 20))).toEqual(ALL_SOUND);
   });
 
+  it("passes over a pose in between that carries the other side's weight", () => {
+    const slipped = push(walk(), "left down", ["left-heel"], 0.09);
+    const others = withPanel(slipped, "left down", { pose: "breakdown", weightOn: "right" });
+    expect(slide(others).filter(({ kind }) => kind === "remark")).toEqual([]);
+  });
+
   it("fires only beyond the marks' own uncertainty", () => {
     const soles = push(walk({ precision: 0.03 }), "left passing", ["left-ball"], 0.08); // ± 4.2 %
     expect(slide(soles).some(({ kind }) => kind === "remark")).toBe(false);
