@@ -39,11 +39,14 @@ function expectedBetween({ steps, yardstick, walk }: Study): ReadonlyMap<string,
   const between = new Map<string, number>();
   for (const step of steps) {
     const timed = expectedFrames(step, yardstick, walk) ?? [];
-    timed.slice(1).forEach((to, index) => {
+    const gaps = timed.slice(1).flatMap((to, index) => {
       const from = timed[index];
-      if (from === undefined || to.expected < from.expected) return;
-      between.set(`${from.panel.id} ${to.panel.id}`, to.expected - from.expected);
+      if (from === undefined) return [];
+      const key = `${from.panel.id} ${to.panel.id}`;
+      return [{ key, frames: to.expected - from.expected }];
     });
+    if (gaps.some(({ frames }) => frames < 0)) continue; // drawn in another order than expected
+    for (const { key, frames } of gaps) between.set(key, frames);
   }
   return between;
 }

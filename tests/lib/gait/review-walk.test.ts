@@ -165,6 +165,11 @@ describe("the gap row", () => {
     expect(cells(retime(onTwos, "left down", 17), "trade")[1]).toBe("4/4");
   });
 
+  it("expects nothing of a step whose poses stand in another order", () => {
+    const early = retime(walk(), "left up", 18);
+    expect(cells(early, "trade").slice(1, 5)).toEqual(["3/–", "2/–", "1/–", "6/–"]);
+  });
+
   it("by life expects the passing at 0.6 and nothing of a stylised up", () => {
     expect(cells(walk(), "life").slice(1, 5)).toEqual(["3/1", "3/6", "3/–", "3/–"]);
   });
