@@ -1,0 +1,166 @@
+import { describe, expect, it } from "vitest";
+import { type Grip, gripOf, reachOf } from "../../../app/_marks/grip";
+import { type HeldMark, openMarkHand } from "../../../app/_marks/mark-hand";
+import { nudgeOf } from "../../../app/_marks/mark-keys";
+import type { JointName, Mark, ViewMarks } from "../../../lib/body";
+
+const GRIP: Grip = { reach: 12, hit: 5, slack: 3 }; // px, and one unit a pixel below
+const KNEE: ViewMarks = { "left-knee": { x: 300, y: 800, precision: 2 } };
+
+/** A hand over a paper whose pixel is one panel unit, with everything it did written down. */
+function bench(marks: ViewMarks = {}, inHand: JointName | null = "left-heel") {
+  const did: string[] = [];
+  const placed: Record<string, Mark> = {};
+  let shown: HeldMark | null = null;
+  const hand = openMarkHand({
+    marks: () => marks,
+    pixel: () => 1,
+    precision: () => 4,
+    inHand: () => inHand,
+    show: (held) => {
+      shown = held;
+    },
+    begin: () => did.push("begin"),
+    end: () => did.push("end"),
+    place: (joint, mark) => {
+      did.push(`place ${joint}`);
+      placed[joint] = mark;
+    },
+    take: (joint) => did.push(`take ${joint}`),
+  });
+  return { hand, did, placed, shown: () => shown };
+}
+
+describe("a pointer that marks", () => {
+  it("places the joint in hand where the paper is tapped, in one step", () => {
+    const { hand, did, placed, shown } = bench();
+    hand.down({ x: 100, y: 200 }, GRIP);
+    expect(shown()).toMatchObject({ joint: "left-heel" });
+    hand.up();
+    expect(did).toEqual(["begin", "place left-heel", "end"]);
+    expect(placed["left-heel"]).toEqual({ x: 100, y: 200, precision: 4 });
+    expect(shown()).toBeNull();
+  });
+
+  it("puts a new mark where the pointer is lifted", () => {
+    const { hand, placed } = bench();
+    hand.down({ x: 100, y: 200 }, GRIP);
+    hand.move({ x: 120, y: 230 });
+    hand.move({ x: 140, y: 260 });
+    hand.up();
+    expect(placed["left-heel"]).toMatchObject({ x: 140, y: 260 });
+  });
+
+  it("moves a mark it takes hold of, without a jump, in one step", () => {
+    const { hand, did, placed } = bench(KNEE);
+    hand.down({ x: 308, y: 800 }, GRIP);
+    hand.move({ x: 318, y: 810 });
+    hand.move({ x: 328, y: 820 });
+    hand.up();
+    expect(did).toEqual(["begin", "place left-knee", "end"]);
+    expect(placed["left-knee"]).toMatchObject({ x: 320, y: 820 });
+  });
+
+  it("places beside a mark when tapped near it, and takes the mark when tapped on it", () => {
+    const near = bench(KNEE);
+    near.hand.down({ x: 309, y: 800 }, GRIP);
+    near.hand.up();
+    expect(near.placed).toMatchObject({ "left-heel": { x: 309, y: 800 } });
+    const on = bench(KNEE);
+    on.hand.down({ x: 302, y: 800 }, GRIP);
+    on.hand.move({ x: 303, y: 801 }); // a hand is never quite still
+    on.hand.up();
+    expect(on.did).toEqual(["begin", "end", "take left-knee"]);
+  });
+
+  it("takes hold of the nearer of two marks", () => {
+    const { hand, placed } = bench({ ...KNEE, "left-ankle": { x: 310, y: 800, precision: 2 } });
+    hand.down({ x: 306, y: 800 }, GRIP);
+    hand.move({ x: 306, y: 900 });
+    hand.up();
+    expect(Object.keys(placed)).toEqual(["left-ankle"]);
+  });
+
+  it("does nothing on bare paper when no joint is left to place", () => {
+    const { hand, did } = bench(KNEE, null);
+    expect(hand.down({ x: 100, y: 200 }, GRIP)).toBe(false);
+    expect(did).toEqual([]);
+    expect(hand.down({ x: 300, y: 800 }, GRIP)).toBe(true);
+  });
+
+  it("leaves everything as it was when it is called off", () => {
+    const { hand, did, shown } = bench(KNEE);
+    hand.down({ x: 300, y: 800 }, GRIP);
+    hand.move({ x: 400, y: 700 });
+    hand.cancel();
+    hand.move({ x: 410, y: 700 });
+    hand.up();
+    expect(did).toEqual(["begin", "end"]);
+    expect(shown()).toBeNull();
+  });
+
+  it("keeps a mark on the paper however far the pointer leaves it", () => {
+    const { hand, placed } = bench();
+    hand.down({ x: 100, y: 200 }, GRIP);
+    hand.move({ x: -50, y: 1300 });
+    hand.up();
+    expect(placed["left-heel"]).toMatchObject({ x: 0, y: 1200 });
+  });
+});
+
+describe("arrow keys on a mark", () => {
+  it("move it while held down, and place it once when let go", () => {
+    const { hand, did, placed } = bench(KNEE);
+    for (let repeat = 0; repeat < 5; repeat++) hand.nudge("left-knee", { x: 1, y: 0 });
+    expect(did).toEqual(["begin"]);
+    hand.settle();
+    hand.settle();
+    expect(did).toEqual(["begin", "place left-knee", "end"]);
+    expect(placed["left-knee"]).toEqual({ x: 305, y: 800, precision: 4 });
+  });
+
+  it("take nothing from a mark that is not there", () => {
+    const { hand, did } = bench(KNEE);
+    hand.nudge("right-knee", { x: 1, y: 0 });
+    hand.settle();
+    expect(did).toEqual([]);
+  });
+
+  it("leave the mark where they brought it when another or the pointer goes on", () => {
+    const { hand, did } = bench({ ...KNEE, head: { x: 350, y: 300, precision: 2 } });
+    hand.nudge("left-knee", { x: 1, y: 0 });
+    hand.nudge("head", { x: 0, y: 1 });
+    hand.down({ x: 100, y: 200 }, GRIP);
+    hand.up();
+    expect(did.filter((deed) => deed.startsWith("place"))).toEqual([
+      ...["place left-knee", "place head", "place left-heel"],
+    ]);
+    expect(did.filter((deed) => deed === "begin")).toHaveLength(3);
+    expect(did.filter((deed) => deed === "end")).toHaveLength(3);
+  });
+
+  it("go 1 unit, with Shift 10, and leave the board's own combinations alone", () => {
+    const bare = { shiftKey: false, altKey: false, ctrlKey: false, metaKey: false };
+    expect(nudgeOf({ ...bare, key: "ArrowUp" })).toEqual({ x: 0, y: -1 });
+    expect(nudgeOf({ ...bare, key: "ArrowRight", shiftKey: true })).toEqual({ x: 10, y: 0 });
+    expect(nudgeOf({ ...bare, key: "ArrowRight", altKey: true })).toBeNull();
+    expect(nudgeOf({ ...bare, key: "d" })).toBeNull();
+  });
+});
+
+describe("the target around a mark", () => {
+  it("is 24 px across at the desk, and small on the strip, where marks stand close", () => {
+    expect(2 * reachOf(600)).toBe(24);
+    expect(2 * reachOf(90)).toBeLessThan(12);
+  });
+
+  it("is wider for a finger, but never wider to tap than to hold", () => {
+    expect(gripOf(600, "touch").reach).toBeGreaterThan(gripOf(600, "mouse").reach);
+    for (const width of [60, 90, 300, 1500]) {
+      for (const type of ["touch", "mouse", "pen"]) {
+        const { reach, hit } = gripOf(width, type);
+        expect(hit).toBeLessThanOrEqual(reach);
+      }
+    }
+  });
+});
