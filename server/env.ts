@@ -21,8 +21,8 @@ export interface Env {
 export function readEnv(from: Readonly<Record<string, string | undefined>>): Env {
   return {
     port: portIn(from, "PORT") ?? 3000,
-    host: from.HOST ?? "127.0.0.1",
-    dataDir: resolve(from.DATA_DIR ?? "data"),
+    host: from.HOST || "127.0.0.1",
+    dataDir: resolve(from.DATA_DIR || "data"),
     publicUrl: addressIn(from, "PUBLIC_URL"),
     trustProxy: switchIn(from, "TRUST_PROXY", false),
     healthPort: portIn(from, "HEALTH_PORT"),

@@ -55,62 +55,65 @@ const GOODBYE_MS = 500; // for closing handshakes; whoever has not answered by t
 
 /** Builds the hub from its parts and listens. Errors: Error if the folder is in use or the port taken. */
 export async function startHub(options: HubOptions): Promise<RunningHub> {
-  const { dataDir, port, host = "127.0.0.1", clock = systemClock, development = false } = options;
-  const address: Address = {
-    publicUrl: options.publicUrl ?? null,
-    trustProxy: options.trustProxy ?? false,
-  };
-  mkdirSync(dataDir, { recursive: true });
-  const lock = lockFolder(dataDir);
+  mkdirSync(options.dataDir, { recursive: true });
+  const lock = lockFolder(options.dataDir);
+  let store: Store | null = null;
   try {
-    const opened = await openSqliteInWorker(join(dataDir, "heelstrip.db"));
-    const store = options.wrapStore?.(opened) ?? opened;
-    const hub = createHub({
-      ...{ store, clock },
-      instance: randomBytes(6).toString("base64url"),
-      ...(options.roomLingerMs === undefined ? {} : { roomLingerMs: options.roomLingerMs }),
-    });
-    const server = createServer();
-    const sockets = new WebSocketServer({
-      noServer: true,
-      maxPayload: HUB_LIMITS.frameBytes,
-      perMessageDeflate: false,
-    });
-    const pages = await options.pages?.(server);
-    const api = createApi({ store, hub, clock, address, makeSheet: options.makeSheet });
-    const upgrade = createUpgrade({ store, hub, address, sockets });
-    server.on("request", (request, response) => {
-      void answer({ request, response, api, pages: pages ?? null, address, development });
-    });
-    server.on("upgrade", (request: IncomingMessage, socket: Duplex, head: Buffer) => {
-      const isOurs = pathOf(request).startsWith("/sync/");
-      if (!isOurs && development && pages?.upgrade)
-        return void pages.upgrade(request, socket, head);
-      void upgrade(request, socket, head);
-    });
-    await listen(server, port, host);
-    const at = (server.address() as AddressInfo).port;
-    return {
-      url: `http://${host}:${at}`,
-      port: at,
-      hub,
-      async stop() {
-        const closed = new Promise<void>((resolve) => server.close(() => resolve()));
-        const left = await hub.drain(DRAIN_MS);
-        clock.after(GOODBYE_MS, () => {
-          for (const socket of sockets.clients) socket.terminate();
-        });
-        server.closeIdleConnections();
-        await closed;
-        await store.close();
-        lock.release();
-        return left;
-      },
-    };
+    store = await openSqliteInWorker(join(options.dataDir, "heelstrip.db"));
+    return await build(options, { store: options.wrapStore?.(store) ?? store, lock });
   } catch (error) {
+    await store?.close();
     lock.release();
     throw error;
   }
+}
+
+interface Opened {
+  readonly store: Store;
+  readonly lock: { release(): void };
+}
+
+async function build(options: HubOptions, { store, lock }: Opened): Promise<RunningHub> {
+  const { host = "127.0.0.1", clock = systemClock, development = false, makeSheet } = options;
+  const { publicUrl = null, trustProxy = false, roomLingerMs } = options;
+  const address: Address = { publicUrl, trustProxy };
+  const instance = randomBytes(6).toString("base64url");
+  const linger = roomLingerMs === undefined ? {} : { roomLingerMs };
+  const hub = createHub({ store, clock, instance, ...linger });
+  const server = createServer();
+  const sockets = new WebSocketServer({
+    noServer: true,
+    maxPayload: HUB_LIMITS.frameBytes,
+    perMessageDeflate: false,
+  });
+  const pages = (await options.pages?.(server)) ?? null;
+  const api = createApi({ store, hub, clock, address, makeSheet });
+  const upgrade = createUpgrade({ store, hub, address, sockets });
+  server.on("request", (request, response) => {
+    void answer({ request, response, api, pages, address, development });
+  });
+  server.on("upgrade", (request: IncomingMessage, socket: Duplex, head: Buffer) => {
+    const theirs =
+      development && !pathOf(request).startsWith("/sync/") ? pages?.upgrade : undefined;
+    void (theirs ?? upgrade)(request, socket, head);
+  });
+  await listen(server, options.port, host);
+  const { port } = server.address() as AddressInfo;
+  return {
+    ...{ url: `http://${host}:${port}`, port, hub },
+    async stop() {
+      const closed = new Promise<void>((resolve) => server.close(() => resolve()));
+      const left = await hub.drain(DRAIN_MS);
+      clock.after(GOODBYE_MS, () => {
+        for (const socket of sockets.clients) socket.terminate();
+      });
+      server.closeIdleConnections();
+      await closed;
+      await store.close();
+      lock.release();
+      return left;
+    },
+  };
 }
 
 interface Answering {

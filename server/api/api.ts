@@ -8,12 +8,10 @@ import { enterSheet } from "./enter";
 import { createLink, listLinks, revokeLink } from "./links";
 import { seeSheet } from "./sheet";
 
-type Door = (call: Call, sheet: SheetId, link: string) => Promise<void>;
-
 interface Route {
   readonly method: "GET" | "POST" | "DELETE";
   readonly path: RegExp;
-  readonly door: Door;
+  readonly door: (call: Call, sheet: SheetId, link: string) => Promise<void>;
 }
 
 /** Every door of the API. The first group of a path is a sheet, the second a link. */
@@ -25,6 +23,8 @@ const ROUTES: readonly Route[] = [
   { method: "GET", path: /^\/api\/sheets\/([^/]+)\/links$/, door: listLinks },
   { method: "DELETE", path: /^\/api\/sheets\/([^/]+)\/links\/([^/]+)$/, door: revokeLink },
 ];
+
+const NO_SHEET = "------------";
 
 /** Answers everything under /api. Whatever goes wrong is answered too, and never in a page's words. */
 export function createApi(deps: DoorDeps) {
@@ -55,11 +55,11 @@ async function dispatch(call: Call, path: string): Promise<void> {
   await route.door(call, sheetIn(sheetText), link);
 }
 
-/** A path without a sheet has a door that does not ask for one. */
-function sheetIn(text: string | undefined): SheetId {
+/** What is no id names no sheet. A path without one has a door that does not ask for it. */
+function sheetIn(text = NO_SHEET): SheetId {
   const sheet = readSheetId(text);
-  if (text !== undefined && sheet === null) throw notFound();
-  return sheet as SheetId;
+  if (sheet === null) throw notFound();
+  return sheet;
 }
 
 function unforeseen(error: unknown): ApiRefusal {

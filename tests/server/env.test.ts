@@ -1,0 +1,38 @@
+import { describe, expect, it } from "vitest";
+import { readEnv } from "../../server/env";
+
+describe("the environment", () => {
+  it("needs nothing set", () => {
+    expect(readEnv({})).toMatchObject({
+      ...{ port: 3000, host: "127.0.0.1", publicUrl: null, trustProxy: false },
+      ...{ healthPort: null, pages: true, development: false },
+    });
+    expect(readEnv({}).dataDir).toMatch(/\/data$/);
+  });
+
+  it("is read as it is written", () => {
+    const env = readEnv({
+      ...{ PORT: "8080", HOST: "0.0.0.0", DATA_DIR: "/var/lib/heelstrip", TRUST_PROXY: "1" },
+      ...{ PUBLIC_URL: "https://walks.example.org/", HEALTH_PORT: "9000", HEELSTRIP_PAGES: "off" },
+    });
+    expect(env).toMatchObject({
+      ...{ port: 8080, host: "0.0.0.0", dataDir: "/var/lib/heelstrip", trustProxy: true },
+      ...{ healthPort: 9000, pages: false },
+    });
+    expect(env.publicUrl?.origin).toBe("https://walks.example.org");
+  });
+
+  it("takes an empty variable for one that is not set", () => {
+    expect(readEnv({ PORT: "", HOST: "", DATA_DIR: "", PUBLIC_URL: "" })).toEqual(readEnv({}));
+  });
+
+  it.each([
+    [{ PORT: "http" }, "PORT needs a port in 0..65535, got http"],
+    [{ PORT: "70000" }, "PORT needs a port in 0..65535, got 70000"],
+    [{ TRUST_PROXY: "perhaps" }, "TRUST_PROXY needs on or off, got perhaps"],
+    [{ PUBLIC_URL: "walks.example" }, /PUBLIC_URL needs an address like .*, got walks\.example/],
+    [{ PUBLIC_URL: "ftp://walks.example" }, /PUBLIC_URL needs an address/],
+  ])("says of %o what was expected", (from, says) => {
+    expect(() => readEnv(from)).toThrow(says);
+  });
+});
