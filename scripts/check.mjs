@@ -1,4 +1,6 @@
 /** `npm run check`: everything but the build and the browser. */
+
+import { endWithNpm } from "./house/end-with-npm.mjs";
 import { requireNode } from "./house/node-version.mjs";
 import { ensurePackages } from "./house/packages.mjs";
 import { plainly } from "./house/plainly.mjs";
@@ -7,6 +9,7 @@ import { closeWith } from "./house/verdict.mjs";
 
 await plainly(async () => {
   requireNode();
+  endWithNpm();
   await ensurePackages();
   closeWith(await take(QUICK));
 });

@@ -1,5 +1,6 @@
 /** `npm run up`: installs what is missing, builds if anything changed, starts the board. */
 import { ensureBuilt } from "./house/built.mjs";
+import { endWithNpm } from "./house/end-with-npm.mjs";
 import { requireNode } from "./house/node-version.mjs";
 import { ensurePackages } from "./house/packages.mjs";
 import { plainly } from "./house/plainly.mjs";
@@ -7,6 +8,7 @@ import { addressAsked, requireFreePort, serve } from "./house/serve.mjs";
 
 await plainly(async () => {
   requireNode();
+  endWithNpm();
   await requireFreePort(addressAsked()); // before the long part
   await ensurePackages();
   await ensureBuilt();
