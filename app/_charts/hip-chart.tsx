@@ -6,7 +6,7 @@ import { ChartFrame } from "./chart-frame";
 import styles from "./charts.module.css";
 import { HipButtons } from "./hip-buttons";
 import { HipDrawing } from "./hip-drawing";
-import { hipLine } from "./hip-line";
+import { type HeightRule, hipLine } from "./hip-line";
 import { HipTable } from "./hip-table";
 
 export interface HipChartProps {
@@ -16,6 +16,23 @@ export interface HipChartProps {
   readonly width: number;
   readonly height: number;
 }
+
+/** The ruled heights in figures, at the left edge, which stay as the strip is moved. */
+function HeightFigures({ rules }: { readonly rules: readonly HeightRule[] }) {
+  return (
+    <div className={styles.figures} aria-hidden="true">
+      {rules.filter(isClear).map(({ height, text, y }) => (
+        <span key={height} style={{ top: y }}>
+          {text}
+        </span>
+      ))}
+    </div>
+  );
+}
+
+const NAME_PX = 33; // the chart's name takes the corner above this
+
+const isClear = ({ y }: HeightRule): boolean => y > NAME_PX;
 
 const PAD = 12; // px kept over the highest whisker and under the lowest
 
@@ -30,6 +47,7 @@ export const HipChart = memo(function HipChart({ xOfFrame, width, height }: HipC
       ) : (
         <>
           <HipDrawing line={line} review={review} width={width} height={height} />
+          <HeightFigures rules={line.rules} />
           <HipButtons dots={line.dots} />
           <HipTable review={review} />
         </>

@@ -34,6 +34,9 @@ export function HipDrawing({ line, review, width, height }: HipDrawingProps) {
         {charts.hipsSummary(heights.length, all, low, high)}{" "}
         {charts.hipsBand(remarks.yardstick.name[review.yardstick])}
       </desc>
+      {line.rules.map(({ height, y }) => (
+        <line key={height} className={styles.rule} x1={0} x2={width} y1={y} y2={y} />
+      ))}
       {line.bands.map((points) => (
         <polygon key={points} className={styles.band} points={points} />
       ))}

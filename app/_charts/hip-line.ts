@@ -1,5 +1,6 @@
-import type { BandPoint, HipCurve, Review } from "../../lib/gait";
-import { type HeightRange, heightRange, yOfHeight } from "./hip-scale";
+import type { HipCurve, Review } from "../../lib/gait";
+import { expectedOutlines } from "./expected-outlines";
+import { type HeightRange, heightRange, heightRules, yOfHeight } from "./hip-scale";
 
 /** One panel's hips on the chart. Units: pixels of the chart, y down; heights in leg lengths. */
 export interface HipDot {
@@ -15,14 +16,22 @@ export interface HipDot {
   readonly remarked: boolean;
 }
 
+export interface HeightRule {
+  readonly height: number;
+  readonly text: string;
+  readonly y: number;
+}
+
 /** The hip chart, ready to draw. */
 export interface HipLine {
   readonly range: HeightRange;
   readonly dots: readonly HipDot[];
   /** Points of the line, in runs: it breaks where hips are not marked. */
   readonly runs: readonly (readonly HipDot[])[];
-  /** Outlines of the expected spans, one a step, as SVG points. */
+  /** Outlines of what is expected, as SVG points. */
   readonly bands: readonly string[];
+  /** Heights that the chart is ruled at. */
+  readonly rules: readonly HeightRule[];
 }
 
 export interface HipLineWish {
@@ -51,7 +60,8 @@ export function hipLine({ review, xOfFrame, top, bottom }: HipLineWish): HipLine
     range,
     dots: points.flatMap(dotOf),
     runs: runsOf(points).map((run) => run.flatMap(dotOf)),
-    bands: bands.map((band) => outlineOf(band.points, xOfFrame, { y, top, bottom })),
+    bands: bands.flatMap((band) => expectedOutlines(band.points, xOfFrame, { y, top, bottom })),
+    rules: heightRules(range).map(({ height, text }) => ({ height, text, y: y(height) })),
   };
 }
 
@@ -68,23 +78,4 @@ function runsOf(points: HipCurve["points"]): HipCurve["points"][number][][] {
     else if ((runs.at(-1)?.length ?? 0) > 0) runs.push([]);
   }
   return runs.filter((run) => run.length > 0);
-}
-
-interface Edges {
-  readonly y: (height: number) => number;
-  readonly top: number;
-  readonly bottom: number;
-}
-
-/** Along the upper bounds and back along the lower; a missing bound runs along the chart's edge. */
-function outlineOf(
-  points: readonly BandPoint[],
-  xOfFrame: (frame: number) => number,
-  { y, top, bottom }: Edges,
-): string {
-  const upper = points.map(({ frame, high }) => [xOfFrame(frame), high === null ? top : y(high)]);
-  const lower = points.map(({ frame, low }) => [xOfFrame(frame), low === null ? bottom : y(low)]);
-  return [...upper, ...lower.reverse()]
-    .map(([x = 0, height = 0]) => `${x.toFixed(1)},${height.toFixed(1)}`)
-    .join(" ");
 }

@@ -23,6 +23,24 @@ export function heightRange(points: HipCurve["points"]): HeightRange | null {
   return { low: low - air, high: high + air };
 }
 
+/** Steps between ruled heights, leg lengths: the first that leaves at most three is taken. */
+const RULE_STEPS = [0.02, 0.05, 0.1, 0.2, 0.5] as const;
+const MOST_RULES = 3;
+
+/** Round heights within the range, to rule the chart at. */
+export function heightRules({ low, high }: HeightRange): readonly {
+  readonly height: number;
+  readonly text: string;
+}[] {
+  const step = RULE_STEPS.find((size) => (high - low) / size <= MOST_RULES) ?? 1;
+  const first = Math.ceil(low / step);
+  const count = Math.max(0, Math.floor(high / step) - first + 1);
+  return Array.from({ length: count }, (_, index) => {
+    const height = (first + index) * step;
+    return { height, text: height.toFixed(2) };
+  });
+}
+
 /**
  * A height's place on the chart, y down. What lies outside the range is kept at its edge.
  *

@@ -4,6 +4,7 @@ import type { LinkListed } from "../../shared/api-answers";
 import { Button } from "../_controls";
 import { people } from "../_words";
 import styles from "./people.module.css";
+import { sortLinks } from "./sort-links";
 
 export interface LinkListProps {
   /** Null while they are being fetched. */
@@ -19,7 +20,7 @@ export function LinkList({ links, onRevoke }: LinkListProps) {
       {links === null && <p className={styles.hint}>{people.invite.reading}</p>}
       {links?.length === 0 && <p className={styles.hint}>{people.invite.none}</p>}
       <ul>
-        {links?.map((link) => (
+        {sortLinks(links ?? []).map((link) => (
           <LinkRow key={link.link} link={link} onRevoke={onRevoke} />
         ))}
       </ul>

@@ -1,5 +1,5 @@
 "use client";
-import { type FormEvent, useId, useState } from "react";
+import { type FormEvent, useEffect, useId, useRef, useState } from "react";
 import { Button, Dialog } from "../_controls";
 import type { Me } from "../_room";
 import { common, people } from "../_words";
@@ -20,6 +20,8 @@ export function NameDialog({ me, onKeep, onClose }: NameDialogProps) {
   const [missing, setMissing] = useState(false);
   const nameId = useId();
   const hintId = useId();
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => field.current?.select(), []); // the name is what one comes here for
   const keep = (event: FormEvent) => {
     event.preventDefault();
     const read = readName(name);
@@ -33,6 +35,7 @@ export function NameDialog({ me, onKeep, onClose }: NameDialogProps) {
           <label htmlFor={nameId}>{people.name.name}</label>
           <input
             id={nameId}
+            ref={field}
             className={styles.input}
             value={name}
             maxLength={NAME_LENGTH}
@@ -40,7 +43,6 @@ export function NameDialog({ me, onKeep, onClose }: NameDialogProps) {
             aria-describedby={hintId}
             aria-invalid={missing}
             onChange={(event) => setName(event.target.value)}
-            onFocus={(event) => event.target.select()}
           />
           <p id={hintId} className={missing ? styles.wrong : styles.hint}>
             {missing ? people.name.needed : people.name.hint}

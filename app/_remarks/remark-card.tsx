@@ -3,16 +3,21 @@ import { Button } from "../_controls";
 import { remarks as words } from "../_words";
 import { useWorkspace, useWorkspaceStore } from "../_workspace";
 import type { RankedRemark } from "./group-remarks";
+import { keepTogether } from "./keep-together";
 import { LevelSign } from "./level-sign";
 import styles from "./margin.module.css";
-import { tellReading } from "./tell-reading";
+import { tellMeasure } from "./tell-reading";
 
 /** One remark: what will be seen, with its numbers, and the way to where it happens. */
 export function RemarkCard({ remark, rank }: RankedRemark) {
   const { level, title, frames, why, measured, expected, source, yardstick } = remark;
   const first = frames[0];
   const last = frames.at(-1);
-  const when = first === undefined || last === undefined ? null : words.frames(first, last);
+  const number = words.measured(
+    tellMeasure(measured),
+    tellMeasure(expected),
+    words.yardstick.name[yardstick],
+  );
   return (
     <article className={styles.remark} data-level={level}>
       <h4>
@@ -20,35 +25,44 @@ export function RemarkCard({ remark, rank }: RankedRemark) {
         <span className="heard">{words.level[level]}: </span>
         <span>
           {title}
-          {when !== null && <span className={styles.when}> · {when}</span>}
+          {first !== undefined && last !== undefined && first !== last && (
+            <>
+              <span className={styles.when} aria-hidden="true">
+                {" · "}
+                {keepTogether(words.frames(first, last))}
+              </span>
+              <span className="heard">{words.framesHeard(first, last)}</span>
+            </>
+          )}
         </span>
       </h4>
-      <p>{why}</p>
+      <p>{keepTogether(why)}</p>
       <div className={styles.act}>
         <ShowButton remark={remark} rank={rank} />
         <details className={styles.number}>
           <summary>{words.whyThisNumber}</summary>
-          <p>
-            {words.measured(tellReading(measured))}, {words.bound(tellReading(expected))}{" "}
-            {words.by(words.yardstick.name[yardstick])}.
-          </p>
-          <p>{source}.</p>
+          <p>{keepTogether(number)}</p>
+          <p>{keepTogether(source)}.</p>
         </details>
       </div>
     </article>
   );
 }
 
+/** In windows up to this wide the margin is a drawer over the strip: it would hide what it shows. */
+const DRAWER_UP_TO_PX = 1240;
+
 /** Takes the panel in hand and points out where; pressed again it stops pointing. */
 function ShowButton({ remark, rank }: RankedRemark) {
   const workspace = useWorkspaceStore();
   const pointed = useWorkspace((state) => state.remark === rank);
   const show = () => {
-    const { pickPanel, pointOut } = workspace.getState();
+    const { pickPanel, pointOut, openMargin } = workspace.getState();
     if (pointed) return pointOut(null);
     const panel = remark.panels.at(-1);
     if (panel !== undefined) pickPanel(panel, remark.spots.at(-1)?.view);
     pointOut(rank);
+    if (window.innerWidth <= DRAWER_UP_TO_PX) openMargin(false);
   };
   return (
     <Button

@@ -7,7 +7,9 @@ import { LayerLabel } from "./layer-label";
 import type { PointerProps } from "./pointer-props";
 import { slipShape } from "./slip-shape";
 
+const UNDER_GROUND = PANEL.height - PANEL.groundY; // panel units
 const BELOW_PX = 9; // the arrow runs under the ground line, clear of the foot
+const BELOW_SHARE = 0.3; // of what lies under the ground, where the paper is small
 
 /** A slip: the dashed footprint where the foot was put down, and an arrow to where it is now. */
 export function SlipArrow({ remark, panel, view, pixel, pointed }: PointerProps) {
@@ -20,7 +22,7 @@ export function SlipArrow({ remark, panel, view, pixel, pointed }: PointerProps)
   const slip = { earlier, panel, side: remark.side, joint, advance, legUnits: leg.value };
   const shape = slipShape(slip);
   if (shape === null) return null;
-  const y = PANEL.groundY + BELOW_PX * pixel;
+  const y = PANEL.groundY + Math.min(BELOW_PX * pixel, BELOW_SHARE * UNDER_GROUND);
   const amount = `${(100 * Math.abs(remark.measured.value)).toFixed(1)} %`;
   const line = (pointed ? 2.6 : 1.8) * pixel;
   return (

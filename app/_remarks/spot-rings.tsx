@@ -1,4 +1,4 @@
-import { type JointName, markOf, type ViewMarks } from "../../lib/body";
+import { type JointName, markOf, PANEL, type ViewMarks } from "../../lib/body";
 import type { Level } from "../../lib/gait";
 import styles from "./layer.module.css";
 
@@ -9,10 +9,13 @@ export interface SpotRingsProps {
   readonly pixel: number;
 }
 
-const RING_PX = 11;
+const RING_PX = { least: 5, most: 12 } as const;
+const RING_SHARE = 0.03; // of the paper's width: a ring on the strip is no larger than a head
 
 /** Rings about the marks that a pointed-out remark was read from. */
 export function SpotRings({ marks, joints, level, pixel }: SpotRingsProps) {
+  const share = (RING_SHARE * PANEL.width) / pixel; // px
+  const ring = Math.min(RING_PX.most, Math.max(RING_PX.least, share));
   return joints.map((joint) => {
     const mark = markOf(marks, joint);
     if (mark === null) return null;
@@ -23,8 +26,8 @@ export function SpotRings({ marks, joints, level, pixel }: SpotRingsProps) {
         data-level={level}
         cx={mark.x}
         cy={mark.y}
-        r={RING_PX * pixel}
-        strokeWidth={2.5 * pixel}
+        r={ring * pixel}
+        strokeWidth={2 * pixel}
       />
     );
   });

@@ -24,6 +24,17 @@ export function tellReading({ value, plusMinus, unit }: Reading): string {
   }
 }
 
+/**
+ * A remark's number as its sentence has it: distances as a share of a leg, with their sign.
+ *
+ * Units:   those of the reading in; words out
+ */
+export function tellMeasure(reading: Reading): string {
+  if (reading.unit !== "leg") return tellReading(reading);
+  const { value, plusMinus } = reading;
+  return remarks.ofALeg(withSlack(100 * value, 100 * plusMinus, 1));
+}
+
 /** An angle in degrees, to a tenth where it is known to half a degree. Units: radians in. */
 export function tellDegrees(value: number, plusMinus: number): string {
   const slack = plusMinus * DEGREES;
