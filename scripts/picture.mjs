@@ -71,6 +71,8 @@ async function photograph(address, path) {
     const page = await browser.newPage({ viewport: SIZE, colorScheme: "light" });
     await page.goto(address);
     await page.getByText(/all ink saved/i).waitFor();
+    await page.getByRole("button", { name: "Later" }).click(); // the greeting lies over the strip
+    await page.getByRole("button", { name: /^up.*right/ }).click();
     await page.waitForLoadState("networkidle");
     await page.screenshot({ path, animations: "disabled" });
   } finally {

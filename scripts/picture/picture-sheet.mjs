@@ -7,7 +7,7 @@ const GROUND = 1080; // panel units down the view
 
 /**
  * The captured example as a sheet file, drawn over by the pencil, with two slips for the board to
- * find: a planted foot that moves and a down that comes late.
+ * find: hips that do not rise, and a planted foot that moves.
  */
 export async function pictureSheet() {
   const { tsImport } = await import("tsx/esm/api");
@@ -16,7 +16,7 @@ export async function pictureSheet() {
     import.meta.url,
   );
   const file = toSheetFile(capturedExample(newId));
-  const panels = file.panels.map((panel, i) => drawn(slipped(panel, i, file.panels), i));
+  const panels = file.panels.map((panel, i) => drawn(slipped(panel, i), i));
   return {
     ...file,
     head: { ...file.head, title: "Brindle goes home", shot: "Low Tide Post, 12" },
@@ -26,24 +26,28 @@ export async function pictureSheet() {
 
 const newId = () => randomBytes(6).toString("base64url");
 
-function slipped(panel, i, panels) {
-  if (i !== SLIP) return panel;
-  const foot = ["right-ankle", "right-heel", "right-ball", "right-toe", "right-knee"];
-  const moved = foot.flatMap((joint) => {
-    const mark = panel.marks.side[joint];
-    if (mark === undefined) return [];
-    const share = joint === "right-knee" ? 0.5 : 1;
-    return [[joint, [mark[0] + share * 0.09 * LEG, mark[1], mark[2]]]];
-  });
-  const late = Math.min(panel.frame + 1, (panels[i + 1]?.frame ?? Number.POSITIVE_INFINITY) - 1);
-  return {
-    ...panel,
-    frame: late,
-    marks: { ...panel.marks, side: { ...panel.marks.side, ...Object.fromEntries(moved) } },
-  };
-}
+/** What is moved where, leg lengths: x the way he goes, y up. */
+const SLIPS = {
+  2: { joints: /head|neck|shoulder|elbow|wrist|hip/, by: [0, -0.045] }, // no rise after the down
+  3: { joints: /head|neck|shoulder|elbow|wrist|hip/, by: [0, -0.05] },
+  5: { joints: /right-(ankle|heel|ball|toe)/, by: [0.09, 0] }, // put down further on than it stays
+};
 
-const SLIP = 5; // the second step's down
+function slipped(panel, i) {
+  const slip = SLIPS[i];
+  if (slip === undefined) return panel;
+  const moved = ([joint, [x, y, precision]]) => {
+    const [dx, dy] = slip.joints.test(joint) ? slip.by : [0, 0];
+    return [joint, [x + dx * LEG, y - dy * LEG, precision]];
+  };
+  const marks = Object.fromEntries(
+    Object.entries(panel.marks).map(([view, of]) => {
+      const along = view === "front" && slip.by[0] !== 0; // from ahead, a slip along the way is not seen
+      return [view, along ? of : Object.fromEntries(Object.entries(of).map(moved))];
+    }),
+  );
+  return { ...panel, marks };
+}
 
 function drawn(panel, i) {
   const views = { side: sketchSide, front: sketchFront };
