@@ -23,7 +23,7 @@ export function ThemeSwitch({ words }: ThemeSwitchProps) {
     document.cookie = `${THEME_COOKIE}=${kept}; path=/; samesite=lax`;
   };
   return (
-    <Button look="quiet" small onClick={turn}>
+    <Button small onClick={turn}>
       {words[theme ?? "system"]}
     </Button>
   );
