@@ -3,7 +3,7 @@ import { VIEWS, type View } from "../geometry";
 import type { Panel } from "../sheet";
 import { traceSide } from "./draw-marks";
 import { drawPanel } from "./draw-panel";
-import { drawRemark } from "./draw-remarks";
+import { drawRemarks } from "./draw-remarks";
 import { drawSign } from "./draw-sign";
 import { levelColour, PALETTE, sideColour } from "./palette";
 import type { KeyedRemark } from "./remark-keys";
@@ -11,7 +11,7 @@ import { type Box, traceBox } from "./shapes";
 import type { Cell, StripLayout } from "./strip-layout";
 import type { Surface } from "./surface";
 import { drawText } from "./text-run";
-import type { MeasureText } from "./typeface";
+import type { Face, MeasureText } from "./typeface";
 
 /** What a cell is drawn with. */
 export interface CellDrawing {
@@ -48,14 +48,21 @@ function drawView(surface: Surface, drawing: CellDrawing, view: View): void {
   surface.translate(box.x, box.y);
   surface.scale(strip.scale, strip.scale);
   surface.translate(-window.x, -window.y);
-  drawPanel(surface, { panel, view, stretch: stretchOf(panel), pixel, window });
-  for (const { key, remark } of remarks) {
-    const earlier = panelById.get(remark.panels[0] ?? "");
-    if (earlier === undefined || earlier === panel) continue;
-    drawRemark(surface, { remark, key, panel, view, earlier, stretchOf, window, pixel });
-  }
+  const markScale = Math.min(1, Math.max(0.55, strip.scale * 2.8));
+  drawPanel(surface, { panel, view, stretch: stretchOf(panel), pixel, window, markScale });
+  const keepClear = remarks.length > 0 && view === "side" ? [signCorner(window, pixel)] : [];
+  drawRemarks(surface, {
+    panel,
+    view,
+    remarks,
+    panelById,
+    stretchOf,
+    window,
+    pixel,
+    keepClear,
+  });
   surface.restore();
-  drawRim(surface, box, remarks.length > 0);
+  drawRim(surface, box, remarks.some(pointsAt(panel.id, view)));
   if (panel.ink[view].length === 0 && Object.keys(panel.marks[view]).length === 0) {
     drawEmpty(surface, box);
   }
@@ -117,24 +124,45 @@ function drawSideShape(surface: Surface, { cell, labelSize, measure }: CellDrawi
   surface.fill();
 }
 
-const SIGN_RADIUS = 11;
+/** Whether a remark points at this view of the panel. */
+function pointsAt(panel: string, view: View): (keyed: KeyedRemark) => boolean {
+  return ({ remark }) => remark.spots.some((spot) => spot.panel === panel && spot.view === view);
+}
 
+const SIGN_RADIUS = 11;
+const KEYS: Face = { size: 13, weight: 700 };
+
+/** The corner of the side view where the signs and their numbers stand. Units: panel units. */
+function signCorner(window: Box, pixel: number): Box {
+  const [width, height] = [92 * pixel, 52 * pixel];
+  return { x: window.x + window.width - width, y: window.y, width, height };
+}
+
+/** The signs of the panel's remarks, a count in each, and the numbers to read on under. */
 function drawSigns(surface: Surface, { cell, remarks }: CellDrawing): void {
   const { side } = cell.views;
   let x = side.x + side.width - SIGN_RADIUS - 8;
   const y = side.y + SIGN_RADIUS + 9;
   for (const level of ["shows", "may-show"] as const) {
-    const here = remarks.filter(({ remark }) => remark.level === level);
-    if (here.length === 0) continue;
-    drawSign(surface, level, { x, y }, SIGN_RADIUS, here.length);
-    drawText(surface, {
-      text: here.map(({ key }) => key).join(", "),
-      x,
-      y: y + SIGN_RADIUS + 15,
-      face: { size: 13, weight: 700 },
-      colour: levelColour(level),
-      align: "center",
-    });
+    const count = remarks.filter(({ remark }) => remark.level === level).length;
+    if (count === 0) continue;
+    drawSign(surface, level, { x, y }, SIGN_RADIUS, count);
     x -= SIGN_RADIUS * 2 + 12;
   }
+  const level = remarks.some(({ remark }) => remark.level === "shows") ? "shows" : "may-show";
+  drawText(surface, {
+    text: keysInWords(remarks),
+    x: side.x + side.width - 7,
+    y: y + SIGN_RADIUS + 15,
+    face: KEYS,
+    colour: levelColour(level),
+    align: "right",
+  });
+}
+
+/** "note 3", "notes 3–5": the remarks of one panel are numbered on. */
+function keysInWords(remarks: readonly KeyedRemark[]): string {
+  const [first, last] = [remarks[0], remarks.at(-1)];
+  if (first === undefined || last === undefined) return "";
+  return first === last ? `note ${first.key}` : `notes ${first.key}–${last.key}`;
 }

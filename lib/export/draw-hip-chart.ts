@@ -134,7 +134,7 @@ function drawValues(
   { box, ruler, remarked }: HipChart,
   measure: MeasureText,
 ): void {
-  const texts = known.map(({ height }) => height.toFixed(2));
+  const texts = known.map(({ height }) => height.toFixed(3));
   const wishes = known.map(({ frame }, index) => ({
     at: rulerX(ruler, frame),
     width: measure(texts[index] ?? "", VALUE),

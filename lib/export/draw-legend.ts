@@ -17,7 +17,7 @@ interface Entry {
 }
 
 const WORDS: Face = { size: 15, weight: 400 };
-const BETWEEN = 30;
+const BETWEEN = 26;
 const LINE = 30;
 
 const ENTRIES: readonly Entry[] = [
@@ -29,10 +29,10 @@ const ENTRIES: readonly Entry[] = [
   sign("tidy"),
   sign("on-purpose"),
   dashed("hips' height", [1.5, 3.5], PALETTE.faintText),
-  dashed("where it was, or where it is measured from", [6, 4], PALETTE.raspberry),
+  dashed("measured from here", [6, 4], PALETTE.raspberry),
   band("expected span"),
-  nib("fine", "pencil, fine"),
-  nib("broad", "pencil, broad"),
+  nib("fine", "fine pencil"),
+  nib("broad", "broad pencil"),
   nib("under", "under-drawing"),
 ];
 

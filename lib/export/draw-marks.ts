@@ -14,7 +14,8 @@ import type { Surface } from "./surface";
 
 const MARK_RADIUS_PX = 4;
 const RIM_PX = 1.6;
-const BONE_PX = 1.2;
+const BONE_PX = 1.1;
+const BOLD_BONE_PX = 2.6;
 const RIGHT_DASH_PX = [7, 3]; // so that the sides differ without colour, too
 
 /**
@@ -23,9 +24,10 @@ const RIGHT_DASH_PX = [7, 3]; // so that the sides differ without colour, too
  *
  * Units:   panel units; `pixel` is how many of them one screen pixel is, so that marks keep their
  *          size at every zoom
+ * @param alone whether there is no drawing under the marks: then the limbs are the figure, and bold
  */
-export function drawMarks(surface: Surface, marks: ViewMarks, pixel: number): void {
-  drawLimbs(surface, marks, pixel);
+export function drawMarks(surface: Surface, marks: ViewMarks, pixel: number, alone = false): void {
+  drawLimbs(surface, marks, pixel, alone);
   for (const joint of JOINTS) {
     const mark = markOf(marks, joint);
     if (mark !== null) drawMark(surface, joint, mark, pixel);
@@ -33,11 +35,11 @@ export function drawMarks(surface: Surface, marks: ViewMarks, pixel: number): vo
 }
 
 /** Draws the limb lines alone. Units: as `drawMarks`. */
-export function drawLimbs(surface: Surface, marks: ViewMarks, pixel: number): void {
+export function drawLimbs(surface: Surface, marks: ViewMarks, pixel: number, alone = false): void {
   surface.save();
   surface.lineCap = "round";
-  surface.lineWidth = BONE_PX * pixel;
-  surface.globalAlpha = 0.75;
+  surface.lineWidth = (alone ? BOLD_BONE_PX : BONE_PX) * pixel;
+  surface.globalAlpha = alone ? 0.9 : 0.6; // the drawing stays the louder
   for (const { start, end, side } of bonesOf(marks)) {
     surface.strokeStyle = sideColour(side);
     surface.setLineDash(side === "right" ? RIGHT_DASH_PX.map((length) => length * pixel) : []);

@@ -22,6 +22,8 @@ export interface PanelDrawing {
   readonly window?: Box;
   /** Joint marks and the hip line; drawn unless false. */
   readonly marks?: boolean;
+  /** Marks are drawn this much of their size, 1 by default: a small print wants smaller ones. */
+  readonly markScale?: number;
 }
 
 /**
@@ -31,7 +33,7 @@ export interface PanelDrawing {
  * Units:   panel units, y down
  */
 export function drawPanel(surface: Surface, drawing: PanelDrawing): void {
-  const { panel, view, pixel, window = WHOLE_VIEW, marks = true } = drawing;
+  const { panel, view, pixel, window = WHOLE_VIEW, marks = true, markScale = 1 } = drawing;
   surface.save();
   drawPaper(surface, window);
   traceBox(surface, window);
@@ -40,7 +42,8 @@ export function drawPanel(surface: Surface, drawing: PanelDrawing): void {
   drawInk(surface, panel, view);
   if (marks) {
     drawHipLine(surface, panel.marks[view], window, pixel);
-    drawMarks(surface, panel.marks[view], pixel);
+    const alone = panel.ink[view].length === 0;
+    drawMarks(surface, panel.marks[view], pixel * markScale, alone);
   }
   surface.restore();
 }

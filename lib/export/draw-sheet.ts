@@ -1,4 +1,4 @@
-import type { Remark } from "../gait";
+import type { HipBand, Remark } from "../gait";
 import type { Sheet } from "../sheet";
 import { drawCell } from "./draw-cell";
 import { drawGaps } from "./draw-gaps";
@@ -7,7 +7,7 @@ import { drawLegend } from "./draw-legend";
 import { drawRuler } from "./draw-ruler";
 import { drawSign } from "./draw-sign";
 import { groundUnder } from "./ground-under";
-import type { PageLayout, PageWish } from "./page-layout";
+import { type PageLayout, type PageWish, RULE_GAP } from "./page-layout";
 import { PALETTE } from "./palette";
 import { remarksOn } from "./remark-keys";
 import { traceBox, traceLine } from "./shapes";
@@ -32,7 +32,7 @@ export function drawSheet(surface: Surface, page: PageLayout, wish: PageWish): v
   if (page.strip.rows.length === 0) drawNoPanels(surface, page);
   for (const run of page.notes.runs) drawText(surface, run);
   for (const { kind, at } of page.notes.signs) drawSign(surface, kind, at, 8);
-  drawRule(surface, page, page.legend.y - 26, 1);
+  drawRule(surface, page, page.legend.y - RULE_GAP, 1);
   drawLegend(surface, page.legend, wish.measure);
 }
 
@@ -60,13 +60,18 @@ function drawRow(surface: Surface, page: PageLayout, row: StripRow, wish: PageWi
       box: row.hips,
       ruler: row.ruler,
       points: review.hipCurve.points.filter(({ panel }) => ids.has(panel)),
-      bands: review.hipCurve.bands,
+      bands: review.hipCurve.bands.filter((band) => touches(band, row)),
       range: hipRange(review.hipCurve.points),
       remarked: seenAt(page, ({ check }) => check === "hip-order"),
     },
     measure,
   );
   drawGaps(surface, row, review.gapRow, measure);
+}
+
+/** Whether a band reaches into the row's frames: one that does not would be drawn off the page. */
+function touches({ points }: HipBand, { ruler }: StripRow): boolean {
+  return points.some(({ frame }) => frame >= ruler.from && frame <= ruler.to);
 }
 
 /** The panels where remarks of a sort are seen. */

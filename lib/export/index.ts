@@ -13,12 +13,13 @@ export {
   type PanelDrawing,
   WHOLE_VIEW,
 } from "./draw-panel";
-export { drawRemark, type RemarkDrawing } from "./draw-remarks";
+export { drawRemarks, type RemarksOnPanel } from "./draw-remarks";
 export { drawRuler, drawStem } from "./draw-ruler";
 export { drawSheet } from "./draw-sheet";
 export { drawSign, SIGN_WORDS, type SignKind } from "./draw-sign";
 export { drawStroke, fillOutline } from "./draw-stroke";
 export { embedFonts, type FontFace } from "./embed-fonts";
+export { freePlace } from "./free-place";
 export { groundUnder } from "./ground-under";
 export { layOutPage, PAGE_WIDTH, type PageLayout, type PageWish } from "./page-layout";
 export { inkColour, levelColour, PALETTE, sideColour } from "./palette";

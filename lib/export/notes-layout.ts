@@ -41,9 +41,9 @@ const COLUMNS = 3;
 const COLUMN_GAP = 44;
 const NOTE_GAP = 20;
 const CHECK_WORDS: Readonly<Record<CheckId, string>> = {
-  "hip-order": "hip heights",
-  slide: "slipping feet",
-  gaps: "timing",
+  "hip-order": "Hip heights need",
+  slide: "Slipping feet need",
+  gaps: "Timing needs",
 };
 
 /**
@@ -126,7 +126,7 @@ function tidyNote(count: number): Note {
 function openNote(open: readonly CannotTell[], width: number, measure: MeasureText): Note | null {
   if (open.length === 0) return null;
   const needs = open.map(({ check, needs: what }) => ({
-    text: `${CHECK_WORDS[check]} need ${what}`,
+    text: `${CHECK_WORDS[check]} ${what}.`,
     face: WHY,
     colour: PALETTE.faintText,
   }));

@@ -1,4 +1,4 @@
-import type { Review, Yardstick } from "../gait";
+import type { Review } from "../gait";
 import type { Sheet } from "../sheet";
 import { drawLegend } from "./draw-legend";
 import { layOutNotes, type NotesLayout } from "./notes-layout";
@@ -13,9 +13,11 @@ export const PAGE_WIDTH = 1920;
 /** Landscape sheets of the A series are √2 times as wide as high: no page is lower than that. */
 export const MIN_PAGE_HEIGHT = Math.round(PAGE_WIDTH / Math.SQRT2);
 
-export const MARGIN = 64;
-const GUTTER = 72; // px at the strip's left for "side", "front", "hips", "gaps"
+const MARGIN = 64;
+const GUTTER = 88; // px at the strip's left for "side", "front", "hips", "gaps"
 const SECTION_GAP = 40;
+/** How far over the legend's first line its rule runs. */
+export const RULE_GAP = 28;
 
 /** Where everything on the printed page stands. Units: page pixels. */
 export interface PageLayout {
@@ -40,38 +42,32 @@ export interface PageWish {
 }
 
 /** Lays out the annotated sheet, from the top down; the page is as high as it must be. */
-export function layOutPage({ sheet, review, date, measure }: PageWish): PageLayout {
+export function layOutPage(wish: PageWish): PageLayout {
+  const page = layOutWith(wish, 0);
+  return layOutWith(wish, page.height - page.needed);
+}
+
+function layOutWith({ sheet, review, date, measure }: PageWish, spare: number) {
   const inner = { left: MARGIN, width: PAGE_WIDTH - 2 * MARGIN };
-  const yardstick: Yardstick = review.yardstick;
+  const { yardstick } = review;
   const title = layOutTitle({ ...inner, head: sheet.head, yardstick, date, top: MARGIN, measure });
-  const strip = layOutStrip(sheet, {
-    x: MARGIN + GUTTER,
-    y: title.bottom + 26,
-    width: inner.width - GUTTER,
-  });
+  const stripArea = { x: MARGIN + GUTTER, y: title.bottom + 26, width: inner.width - GUTTER };
+  const strip = layOutStrip(sheet, stripArea, spare);
   const keyed = keyRemarks(review, sheet.panels);
-  const notes = layOutNotes({
-    ...inner,
-    keyed,
-    review,
-    panels: sheet.panels,
-    top: strip.bottom + SECTION_GAP,
-    measure,
-  });
+  const top = strip.bottom + SECTION_GAP;
+  const notes = layOutNotes({ ...inner, keyed, review, panels: sheet.panels, top, measure });
   const legendHeight = drawLegend(null, { ...inner, y: 0 }, measure);
-  const height = Math.max(
-    MIN_PAGE_HEIGHT,
-    Math.ceil(notes.bottom + SECTION_GAP + legendHeight + MARGIN),
-  );
-  const legend = { ...inner, y: height - MARGIN - legendHeight };
+  const needed = Math.ceil(notes.bottom + SECTION_GAP + RULE_GAP + legendHeight + MARGIN);
+  const height = Math.max(MIN_PAGE_HEIGHT, needed);
   return {
     width: PAGE_WIDTH,
     height,
+    needed,
     title: title.runs,
     titleRule: title.bottom,
     strip,
     keyed,
     notes,
-    legend,
+    legend: { ...inner, y: height - MARGIN - legendHeight },
   };
 }

@@ -24,7 +24,6 @@ export const PALETTE = {
   raspberry: "#a5155e",
   raspberryWash: "#f7dbe7",
   olive: "#755600",
-  oliveWash: "#f3ead0",
   left: "#0b757c",
   right: "#b04a17",
 } as const;

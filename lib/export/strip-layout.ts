@@ -42,6 +42,7 @@ const HIPS_HEIGHT = 92;
 const GAPS_HEIGHT = 30;
 const CHART_GAP = 10;
 const ROW_GAP = 44;
+const BESIDE_PREFERRED = 0.9; // a little smaller is well paid by a page of half the height
 const MOST_VIEWS_HEIGHT = 800; // px for both views, so that title, charts and notes fit one page
 
 /**
@@ -51,8 +52,13 @@ const MOST_VIEWS_HEIGHT = 800; // px for both views, so that title, charts and n
  * straight, an uneven one leans.
  *
  * Units:   page pixels at a page width of 1920
+ * @param spare height that the page has left: stems and charts of a single row take some of it
  */
-export function layOutStrip(sheet: Sheet, area: Omit<Box, "height">): StripLayout {
+export function layOutStrip(
+  sheet: Sheet,
+  area: Omit<Box, "height">,
+  spare: number = 0,
+): StripLayout {
   const windows = viewWindows(sheet);
   const count = sheet.panels.length;
   const rowCount = Math.max(1, Math.ceil(count / MOST_A_ROW));
@@ -65,7 +71,15 @@ export function layOutStrip(sheet: Sheet, area: Omit<Box, "height">): StripLayou
   for (let start = 0; start < count; start += perRow) {
     const panels = sheet.panels.slice(start, start + perRow);
     const next = sheet.panels[start + perRow] ?? null;
-    const row = layOutRow({ panels, next, top, left: area.x, pitch, paper });
+    const row = layOutRow({
+      panels,
+      next,
+      top,
+      left: area.x,
+      pitch,
+      paper,
+      spare: spare / rowCount,
+    });
     rows.push(row);
     top = row.bottom + ROW_GAP;
   }
@@ -86,10 +100,11 @@ function paperSize(windows: StripLayout["windows"], room: number, most: number):
     (room - VIEW_GAP) / (2 * side.width),
     most / Math.max(side.height, front.height),
   );
-  const scale = Math.max(below, next);
+  const beside = next > below * BESIDE_PREFERRED;
+  const scale = beside ? next : below;
   return {
     scale,
-    beside: next > below,
+    beside,
     width: side.width * scale,
     heights: { side: side.height * scale, front: front.height * scale },
   };
@@ -102,16 +117,17 @@ interface RowWish {
   readonly left: number;
   readonly pitch: number;
   readonly paper: Paper;
+  readonly spare: number;
 }
 
-function layOutRow({ panels, next, top, left, pitch, paper }: RowWish): StripRow {
+function layOutRow({ panels, next, top, left, pitch, paper, spare }: RowWish): StripRow {
   const cells = panels.map((panel, index) =>
     layOutCell(panel, left + (index + 0.5) * pitch, top, paper),
   );
   const { side, front } = paper.heights;
   const viewsBottom =
     top + LABEL_HEIGHT + (paper.beside ? Math.max(side, front) : side + VIEW_GAP + front);
-  const y = viewsBottom + STEMS_HEIGHT;
+  const y = viewsBottom + STEMS_HEIGHT + Math.min(40, spare * 0.25);
   const ruler: Ruler = {
     from: panels[0]?.frame ?? 1,
     to: panels.at(-1)?.frame ?? 1,
@@ -120,8 +136,12 @@ function layOutRow({ panels, next, top, left, pitch, paper }: RowWish): StripRow
     y,
   };
   const chart = { x: left, width: pitch * panels.length };
-  const hips = { ...chart, y: y + NUMBERS_HEIGHT, height: HIPS_HEIGHT };
-  const gaps = { ...chart, y: hips.y + HIPS_HEIGHT + CHART_GAP, height: GAPS_HEIGHT };
+  const hips = {
+    ...chart,
+    y: y + NUMBERS_HEIGHT,
+    height: HIPS_HEIGHT + Math.min(90, spare * 0.45),
+  };
+  const gaps = { ...chart, y: hips.y + hips.height + CHART_GAP, height: GAPS_HEIGHT };
   return { cells, ruler, hips, gaps, next, bottom: gaps.y + GAPS_HEIGHT };
 }
 

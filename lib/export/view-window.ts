@@ -5,7 +5,7 @@ import type { Sheet } from "../sheet";
 import type { Box } from "./shapes";
 
 const AIR = 44; // panel units round the outermost ink
-const UNDER_GROUND = 56; // panel units kept below the ground line, for ticks and slips
+const UNDER_GROUND = 104; // panel units kept below the ground line, for ticks and slips
 const MIN_WIDTH = 480; // panel units: a lone figure standing still keeps some air
 const MIN_HEIGHT = 900;
 
