@@ -13,6 +13,7 @@ const BENCHES = {
   ink: "benchInk",
   pen: "benchPen",
   latency: "benchLatency",
+  weight: "benchWeight",
 } as const;
 
 const asked = process.argv.slice(2);
