@@ -64,6 +64,14 @@ describe("labels along a line", () => {
     expect(spread(wishes, edges, 4)).toEqual([20, 50]);
   });
 
+  it("moves labels apart to the right where they begin at the left end", () => {
+    const wishes = [
+      { at: 5, width: 10 },
+      { at: 6, width: 10 },
+    ];
+    expect(spread(wishes, edges, 4)).toEqual([5, 19]);
+  });
+
   it("moves labels apart, in their order, within the ends", () => {
     const wishes = [
       { at: 95, width: 10 },
