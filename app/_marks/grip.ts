@@ -2,15 +2,13 @@
 export interface Grip {
   /** A press this near to a mark takes hold of it. */
   readonly reach: number;
-  /** A tap this near is meant for the mark and not for the paper beside it. */
-  readonly hit: number;
   /** A press that moves less than this is a tap. */
   readonly slack: number;
 }
 
 const REACH = { share: 0.035, least: 5, most: 12 } as const; // shares of the paper's width; px
-const FINGER = { wider: 1.6, hit: 9, slack: 7 } as const;
-const PENCIL = { hit: 5, slack: 3 } as const;
+const FINGER = { wider: 1.6, slack: 7 } as const;
+const PENCIL = { wider: 1, slack: 3 } as const;
 
 /**
  * How far around a mark its invisible target goes: 12 px, which makes targets of 24, less on a
@@ -22,10 +20,8 @@ export function reachOf(width: number): number {
 
 /** The grip of a pointer on a paper of this width. A finger hides what it touches. */
 export function gripOf(width: number, pointerType: string): Grip {
-  const finger = pointerType === "touch";
-  const reach = reachOf(width) * (finger ? FINGER.wider : 1);
-  const { hit, slack } = finger ? FINGER : PENCIL;
-  return { reach, hit: Math.min(hit, reach), slack };
+  const { wider, slack } = pointerType === "touch" ? FINGER : PENCIL;
+  return { reach: reachOf(width) * wider, slack };
 }
 
 const MARK_RADIUS = { share: 0.012, least: 2, most: 3.6 } as const; // shares of the width; px

@@ -27,9 +27,7 @@ export const JointGrid = memo(function JointGrid(props: JointGridProps) {
       <div className={styles.grid}>
         <div className={styles.head} aria-hidden="true">
           {SIDES.map((side) => (
-            <span key={side}>
-              <SideSign side={side} /> {common.side[side]}
-            </span>
+            <span key={side}>{common.side[side]}</span>
           ))}
         </div>
         {[...quick, ...more].map((part) => (

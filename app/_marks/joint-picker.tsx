@@ -85,22 +85,17 @@ function Deeds({ panel, view, joint }: DeedsProps) {
   };
   const lift = () => {
     liftMark(room.drawing, panel.id, view, joint);
-    takeJoint(null);
+    takeJoint(joint); // it stays in hand, to be put where it belongs
   };
   return (
     <div className={styles.deeds}>
-      {placed ? (
-        <>
-          <Button small onClick={() => focusMark(panel.id, view, joint)}>
-            {words.find(joint)}
-          </Button>
-          <Button small onClick={lift}>
-            {words.lift(joint)}
-          </Button>
-        </>
-      ) : (
-        <Button small onClick={place}>
-          {words.place(joint)}
+      {/* One button in two moods, so that lifting does not take the focus away with it. */}
+      <Button small onClick={placed ? lift : place}>
+        {placed ? words.lift(joint) : words.place(joint)}
+      </Button>
+      {placed && (
+        <Button small onClick={() => focusMark(panel.id, view, joint)}>
+          {words.find(joint)}
         </Button>
       )}
     </div>

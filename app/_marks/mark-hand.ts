@@ -24,7 +24,7 @@ export interface MarkHandDeps {
   end(): void;
   /** Puts a mark on the sheet: one step of undo. */
   place(joint: JointName, mark: Mark): void;
-  /** A mark was tapped: it goes into the hand, or out of it. */
+  /** A mark was tapped with nothing left to place: it goes into the hand, or out of it. */
   take(joint: JointName): void;
 }
 
@@ -49,7 +49,10 @@ interface Press {
   readonly under: HeldMark | null;
 }
 
-/** A tap places, a drag moves: so a joint can be put close beside another's mark. */
+/**
+ * A tap places, a drag moves. So a joint can be put where another's mark is already: from the side
+ * one hip lies on the other.
+ */
 export function openMarkHand(deps: MarkHandDeps): MarkHand {
   let press: Press | null = null;
   let held: HeldMark | null = null;
@@ -97,11 +100,10 @@ export function openMarkHand(deps: MarkHandDeps): MarkHand {
     },
     up() {
       if (press === null) return;
-      const { start, grip, under } = press;
+      const { start, under } = press;
       if (held === null && under !== null) {
         const joint = deps.inHand();
-        const meant = distance(start, under.mark) <= grip.hit * deps.pixel();
-        if (meant || joint === null || joint === under.joint) {
+        if (joint === null || joint === under.joint) {
           letGo();
           deps.take(under.joint);
           return;
