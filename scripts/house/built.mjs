@@ -6,7 +6,13 @@ import { hashOf, setStamp, stampIs } from "./stamp.mjs";
 /** What the build reads. A change in any of it, and nothing else, makes the next build real. */
 const READS = [
   ...["app", "lib", "server", "shared", "bin", "public"],
-  ...["next.config.mjs", "tsconfig.json", "package-lock.json", "scripts/house/built.mjs"],
+  ...[
+    "next.config.mjs",
+    "tsconfig.json",
+    "package.json",
+    "package-lock.json",
+    "scripts/house/built.mjs",
+  ],
 ];
 
 /** Bundles beside Next's own output: what is made, and from which module. */
