@@ -19,7 +19,7 @@ export function CommittedNumber(props: CommittedNumberProps) {
   const commit = () => {
     const number = typed.trim() === "" ? null : Number(typed);
     const usable = number === null ? mayBeEmpty : Number.isFinite(number);
-    if (usable && number !== value) onCommit(number);
+    if (usable && typed !== shown(value)) onCommit(number);
     else setTyped(shown(value));
   };
   const keys = (event: KeyboardEvent) => {
@@ -43,4 +43,6 @@ export function CommittedNumber(props: CommittedNumberProps) {
   );
 }
 
-const shown = (value: number | null): string => (value === null ? "" : `${value}`);
+/** Three decimals: a thousandth of a leg is finer than anyone draws. */
+const shown = (value: number | null): string =>
+  value === null ? "" : `${Number(value.toFixed(3))}`;

@@ -43,6 +43,7 @@ export function Desk() {
         className={styles.table}
         aria-label={strip.desk.name}
         data-grabs={grabs}
+        data-scroller
         data-desk
       >
         {panel !== undefined && (

@@ -27,6 +27,7 @@ export const PanelColumn = memo(function PanelColumn(props: PanelColumnProps) {
       className={styles.column}
       style={{ left, width }}
       data-in-hand={inHand}
+      data-column={panel.id}
       aria-label={strip.panelName(common.pose[panel.pose], side, panel.frame)}
     >
       <header>
@@ -35,6 +36,11 @@ export const PanelColumn = memo(function PanelColumn(props: PanelColumnProps) {
           aria-pressed={inHand}
           onClick={() => pickPanel(panel.id)}
           onDoubleClick={() => openDesk(panel.id)}
+          onKeyDown={(event) => {
+            if (event.key !== "Enter") return;
+            event.preventDefault();
+            openDesk(panel.id);
+          }}
           title={strip.keys[4].does}
         >
           <b>{common.pose[panel.pose]}</b>

@@ -30,12 +30,12 @@ export function PanelInHand({ mayDraw }: { readonly mayDraw: boolean }) {
         <p className={styles.quiet}>{strip.tray.noPanel}</p>
       ) : (
         <>
-          {mayDraw && <PanelFields panel={panel} />}
           {!desk && (
             <Button small onClick={() => openDesk(panel.id)}>
               {strip.tray.desk}
             </Button>
           )}
+          {mayDraw && <PanelFields panel={panel} />}
           {mayDraw && <MoreAndFewer panel={panel} />}
         </>
       )}

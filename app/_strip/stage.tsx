@@ -1,5 +1,5 @@
 "use client";
-import { useRef } from "react";
+import { useEffect, useRef } from "react";
 import { addPanel } from "../../lib/sheet";
 import { GapRow, HipChart } from "../_charts";
 import { Button } from "../_controls";
@@ -7,19 +7,19 @@ import { PlayButton, PlayStage } from "../_play";
 import { freshPanelId, useMayDraw, useRoom, useSheet } from "../_room";
 import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
+import { bringIntoSight } from "./in-sight";
 import { PanelColumn } from "./panel-column";
 import { Ruler } from "./ruler";
 import styles from "./stage.module.css";
 import { Stems } from "./stems";
-import { stripGeometry } from "./strip-geometry";
+import { STRIP, stripGeometry } from "./strip-geometry";
 import { useFeet } from "./use-feet";
 import { usePanAndZoom } from "./use-pan-and-zoom";
 import { useSize } from "./use-size";
 import { ZoomButtons } from "./zoom-buttons";
 
-const GAPS_HEIGHT = 30;
 const HIPS = { least: 70, most: 220 }; // px; it takes what the papers leave
-const BELOW_FIXED = 160; // stems, ruler, gaps and the spaces between them, px
+const BELOW_FIXED = 196; // stems, ruler, gaps, zoom and the spaces between them, px
 
 /** The strip: panels hung from the ruler, and the charts on the same frames. */
 export function Stage() {
@@ -40,14 +40,21 @@ export function Stage() {
   );
   const feet = useFeet(resting);
   const { geometry } = feet;
-  const papersHeight = 42 + 2 * geometry.paperHeight + 8;
+  const papersHeight = STRIP.header + 2 * geometry.paperHeight + STRIP.gap;
   const spare = size.height - papersHeight - BELOW_FIXED;
   const hipsHeight = Math.max(HIPS.least, Math.min(HIPS.most, spare));
   const mayDraw = useMayDraw();
+  usePointedOut();
 
   return (
     <div className={styles.frame}>
-      <section ref={scroller} className={styles.stage} aria-label={strip.stage} data-grabs={grabs}>
+      <section
+        ref={scroller}
+        className={styles.stage}
+        aria-label={strip.stage}
+        data-grabs={grabs}
+        data-scroller
+      >
         <div
           className={styles.world}
           data-desk
@@ -76,7 +83,6 @@ export function Stage() {
             </div>
             <HipChart xOfFrame={geometry.frameX} width={geometry.width} height={hipsHeight} />
             <GapRow xOfFrame={geometry.frameX} width={geometry.width} />
-            <div style={{ height: GAPS_HEIGHT / 3 }} />
           </div>
         </div>
       </section>
@@ -88,16 +94,21 @@ export function Stage() {
   );
 }
 
+/** A remark that is pointed out is brought into sight. */
+function usePointedOut() {
+  const remark = useWorkspace((workspace) => workspace.remark);
+  const panel = useWorkspace((workspace) => workspace.panel);
+  useEffect(() => {
+    if (remark !== null && panel !== null) bringIntoSight(panel);
+  }, [remark, panel]);
+}
+
 function RowNames({ paperHeight }: { readonly paperHeight: number }) {
   return (
-    <>
-      <span className={styles.rowName} style={{ top: 42 + paperHeight * 0.5 }} aria-hidden="true">
-        {strip.rows.side}
-      </span>
-      <span className={styles.rowName} style={{ top: 50 + paperHeight * 1.5 }} aria-hidden="true">
-        {strip.rows.front}
-      </span>
-    </>
+    <div className={styles.rowNames} aria-hidden="true">
+      <span style={{ top: STRIP.header + paperHeight * 0.5 }}>{strip.rows.side}</span>
+      <span style={{ top: STRIP.header + STRIP.gap + paperHeight * 1.5 }}>{strip.rows.front}</span>
+    </div>
   );
 }
 

@@ -4,6 +4,7 @@ import { addPanel, removePanel, slidePanel } from "../../lib/sheet";
 import { neighbour } from "../_play";
 import { freshPanelId, type Room, useMayDraw, useRoom } from "../_room";
 import { useWorkspaceStore, type WorkspaceStore, ZOOM } from "../_workspace";
+import { bringIntoSight, panBy } from "./in-sight";
 import { panelAfter } from "./panel-after";
 import { nextOnion } from "./tray";
 
@@ -45,6 +46,7 @@ function isTyping(target: EventTarget | null): boolean {
 function act(event: KeyboardEvent, hands: Hands): boolean {
   if (event.ctrlKey || event.metaKey) return undoOrRedo(event, hands);
   if (event.altKey) return slide(event, hands);
+  if (event.shiftKey && event.key in PANS) return pan(event);
   // A focused button keeps space and Enter; everything else is the board's.
   const onControl = (event.target as Element | null)?.closest("button, a, [role=slider]") !== null;
   if (onControl && (event.key === " " || event.key === "Enter")) return false;
@@ -113,7 +115,24 @@ function flip({ room, workspace }: Hands, by: -1 | 1): void {
   const { panel, pickPanel } = workspace.getState();
   const sheet = room.sheet.getSnapshot();
   const next = panel === null ? sheet.panels[0] : neighbour(sheet, panel, by);
-  if (next !== undefined && next !== null) pickPanel(next.id);
+  if (next === undefined) return;
+  pickPanel(next.id);
+  bringIntoSight(next.id);
+}
+
+const PAN_PX = 120; // about a panel at a time
+
+const PANS: Readonly<Record<string, readonly [right: number, down: number]>> = {
+  ArrowLeft: [-PAN_PX, 0],
+  ArrowRight: [PAN_PX, 0],
+  ArrowUp: [0, -PAN_PX],
+  ArrowDown: [0, PAN_PX],
+};
+
+function pan({ key }: KeyboardEvent): boolean {
+  const way = PANS[key];
+  if (way !== undefined) panBy(...way);
+  return way !== undefined;
 }
 
 /** Zooms what is being looked at; 0 shows the whole. */

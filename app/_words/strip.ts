@@ -100,6 +100,7 @@ export const strip = {
     { keys: "N", does: "a new panel after the one in hand" },
     { keys: "Delete", does: "remove the panel in hand" },
     { keys: "Ctrl Z · Ctrl Shift Z", does: "undo, redo: your own work only" },
+    { keys: "Shift ← → ↑ ↓", does: "move along the strip, or over the paper" },
     { keys: "+ · − · 0", does: "closer, further, the whole strip" },
     { keys: "?", does: "this page" },
   ],
