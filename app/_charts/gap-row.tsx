@@ -27,7 +27,9 @@ export const GapRow = memo(function GapRow({ xOfFrame, width }: GapRowProps) {
   return (
     <ChartFrame name={charts.gaps} width={width} height={HEIGHT}>
       {boxes.length === 0 ? (
-        <p className={styles.calm}>{charts.gapsEmpty}</p>
+        <p className={styles.calm}>
+          <span>{charts.gapsEmpty}</span>
+        </p>
       ) : (
         <>
           <GapDrawing boxes={boxes} width={width} />

@@ -43,7 +43,9 @@ export const HipChart = memo(function HipChart({ xOfFrame, width, height }: HipC
   return (
     <ChartFrame name={charts.hips} width={width} height={height}>
       {line === null ? (
-        <p className={styles.calm}>{charts.hipsEmpty}</p>
+        <p className={styles.calm}>
+          <span>{charts.hipsEmpty}</span>
+        </p>
       ) : (
         <>
           <HipDrawing line={line} review={review} width={width} height={height} />

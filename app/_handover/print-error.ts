@@ -2,7 +2,7 @@ import { handover } from "../_words";
 
 export type PrintErrorCode = Exclude<keyof typeof handover.why, "unknown">;
 
-/** Why no file was made; worded for a person by `whyNoFile`. */
+/** Why there is no print; worded for a person by `whyNoFile` and `whyNoPreview`. */
 export class PrintError extends Error {
   override name = "PrintError";
   constructor(
@@ -14,8 +14,18 @@ export class PrintError extends Error {
   }
 }
 
+/** Why no file was made, for a person. */
 export function whyNoFile(reason: unknown): string {
-  return handover.failed(handover.why[reason instanceof PrintError ? reason.code : "unknown"]);
+  return handover.failed(whyOf(reason));
+}
+
+/** Why there is no preview, for a person. */
+export function whyNoPreview(reason: unknown): string {
+  return handover.noPreview(whyOf(reason));
+}
+
+function whyOf(reason: unknown): string {
+  return handover.why[reason instanceof PrintError ? reason.code : "unknown"];
 }
 
 /** Whether somebody stopped it themselves. */

@@ -1,9 +1,9 @@
 import type { Review } from "../../lib/gait";
 import type { Sheet } from "../../lib/sheet";
 import type { handover } from "../_words";
+import { fetchPress } from "./fetch-press";
 import { fetchFontFaces } from "./font-faces";
 import { makePng } from "./make-png";
-import { printLibrary } from "./print-library";
 
 export type PrintFormat = keyof typeof handover.formats;
 export type PrintStage = keyof typeof handover.making;
@@ -28,7 +28,7 @@ export interface PrintJob {
 export async function sheetPicture(job: PrintJob, width = 1920): Promise<string> {
   const { sheet, review, date, signal, onStage } = job;
   onStage("layout");
-  const { sheetSvg, embedFonts } = await printLibrary();
+  const { sheetSvg, embedFonts } = await fetchPress();
   signal.throwIfAborted();
   const svg = sheetSvg(sheet, review, { width, date });
   onStage("fonts");

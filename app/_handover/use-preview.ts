@@ -3,7 +3,7 @@ import { useEffect, useState } from "react";
 import { useRoom } from "../_room";
 import { handover } from "../_words";
 import { type LoadedPicture, loadPicture } from "./load-picture";
-import { wasStopped, whyNoFile } from "./print-error";
+import { wasStopped, whyNoPreview } from "./print-error";
 import { sheetPicture } from "./print-sheet";
 import { today } from "./today";
 
@@ -32,7 +32,7 @@ export function usePreview(): Preview {
         loaded.picture.alt = handover.preview;
         setPreview({ kind: "picture", picture: loaded.picture });
       } catch (reason) {
-        if (!wasStopped(reason)) setPreview({ kind: "failed", why: whyNoFile(reason) });
+        if (!wasStopped(reason)) setPreview({ kind: "failed", why: whyNoPreview(reason) });
       }
     };
     void draw();

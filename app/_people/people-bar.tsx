@@ -56,7 +56,17 @@ export function PeopleBar() {
 
 function FoldedPeople({ folded }: { readonly folded: readonly Person[] }) {
   return (
-    <details className={styles.folded}>
+    <details
+      className={styles.folded}
+      onBlur={({ currentTarget, relatedTarget }) => {
+        if (!currentTarget.contains(relatedTarget)) currentTarget.open = false;
+      }}
+      onKeyDown={(event) => {
+        if (event.key !== "Escape" || !event.currentTarget.open) return;
+        event.stopPropagation();
+        event.currentTarget.open = false;
+      }}
+    >
       <summary className={styles.count}>{people.others(folded.length)}</summary>
       <ul className={styles.foldedList}>
         {folded.map((person) => (

@@ -19,6 +19,7 @@ export const handover = {
   },
   done: (name: string) => `Saved as ${name}, in this browser's downloads.`,
   stopped: "Stopped. Nothing was saved.",
+  noPreview: (why: string) => `The preview could not be drawn: ${why}`,
   failed: (why: string) => `No file was made: ${why} The sheet itself is untouched.`,
   why: {
     library: "the part of the board that prints could not be fetched. Is the line down?",
@@ -27,7 +28,6 @@ export const handover = {
     size: "the picture is larger than this browser can draw. A smaller one, or SVG, may work.",
     unknown: "something unforeseen went wrong.",
   },
-  openRemarks: "Remarks on the sheet are printed with it, each with its sign and number.",
   exportFile: "Download the sheet file",
   exportHint:
     "Everything on the sheet as one JSON file: for the command line, or to start a sheet from.",
