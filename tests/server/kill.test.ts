@@ -1,5 +1,8 @@
+import { join } from "node:path";
+import { sql } from "kysely";
 import { afterAll, describe, expect, it } from "vitest";
 import type * as Y from "yjs";
+import { openSqlite } from "../../server/store/sqlite";
 import { dice } from "../support/dice";
 import { type HubClient, openPage } from "../support/hub-client";
 import { startHubProcess } from "../support/hub-process";
@@ -8,6 +11,7 @@ import { createSheet, enter, temporaryFolder } from "../support/hub-under-test";
 const KILLS = Number(process.env.KILLS ?? 5);
 const seed = Number(process.env.SEED ?? Date.now() % 1e6);
 const IN_FLIGHT = 30; // strokes a page draws ahead of what is saved, so that a kill always meets some
+const STROKE_BYTES = 4000; // large ones, so that a commit takes a while and a kill can fall into it
 
 /** Draws stroke after stroke until the line is cut, and knows of each which frame carried it. */
 function drawing(page: HubClient, name: string) {
@@ -23,7 +27,7 @@ function drawing(page: HubClient, name: string) {
     setImmediate(next);
     if (page.sent - page.saved >= IN_FLIGHT) return;
     const id = `${name} ${++drawn}`;
-    const bytes = Uint8Array.from({ length: 120 }, (_, index) => (index * drawn) % 251);
+    const bytes = Uint8Array.from({ length: STROKE_BYTES }, (_, index) => (index * drawn) % 251);
     const before = page.sent;
     page.draw(id, bytes);
     if (page.sent > before) frames.set(id, page.sent); // else the line is already falling
@@ -71,6 +75,37 @@ describe("SIGKILL while two people draw", () => {
     expect(promised.size).toBeGreaterThan(KILLS * 40);
     expect(await hub.end("SIGTERM")).toBe(0);
   }, 180_000);
+});
+
+describe("SIGKILL while the database is locked", () => {
+  const folder = temporaryFolder();
+  afterAll(folder.remove);
+
+  it("finds nothing called saved, and nothing shown, that was drawn meanwhile", async () => {
+    let hub = await startHubProcess(folder.path);
+    const { sheet, links } = await createSheet(hub.url);
+    const cookie = await enter(hub.url, sheet, links.draw);
+    const page = { url: hub.url, sheet, cookie };
+    const [drawer, watcher] = [await openPage(page), await openPage(page)];
+    const hands = [drawing(drawer, "drawer"), drawing(watcher, "watcher")];
+    await drawer.until(() => (hands[0]?.acknowledged().length ?? 0) >= 20);
+    const holder = openSqlite(join(folder.path, "heelstrip.db"));
+    await sql`begin immediate`.execute(holder);
+    await drawer.until(() => drawer.storage.some(({ state }) => state === "slow"));
+    await hub.end("SIGKILL");
+    await drawer.until(() => drawer.closed !== null);
+    await watcher.until(() => watcher.closed !== null);
+    await sql`rollback`.execute(holder);
+    await holder.destroy();
+    hub = await startHubProcess(folder.path);
+    const after = await openPage({ ...page, url: hub.url });
+    const there = new Set(after.strokes());
+    const promised = hands.flatMap((hand) => [...hand.acknowledged(), ...hand.seen]);
+    expect(promised.length).toBeGreaterThanOrEqual(20);
+    expect(promised.filter((id) => !there.has(id))).toEqual([]);
+    await after.close();
+    await hub.end("SIGTERM");
+  });
 });
 
 describe("SIGTERM while somebody draws", () => {
