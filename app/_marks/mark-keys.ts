@@ -24,3 +24,8 @@ export function nudgeOf({ key, shiftKey, altKey, ctrlKey, metaKey }: Pressed): P
   const step = shiftKey ? STEP.coarse : STEP.fine;
   return { x: way.x * step, y: way.y * step };
 }
+
+/** Whether a key moves marks, whatever is held down beside it. */
+export function isNudge(key: string): boolean {
+  return key in WAYS;
+}

@@ -76,12 +76,15 @@ describe("a pointer that marks", () => {
     expect(did).toEqual(["begin", "end", "take left-knee"]);
   });
 
-  it("takes hold of the nearer of two marks", () => {
+  it.each([
+    { x: 304, nearer: "left-knee" },
+    { x: 306, nearer: "left-ankle" },
+  ])("takes hold of the nearer of two marks, $nearer at $x", ({ x, nearer }) => {
     const { hand, placed } = bench({ ...KNEE, "left-ankle": { x: 310, y: 800, precision: 2 } });
-    hand.down({ x: 306, y: 800 }, GRIP);
-    hand.move({ x: 306, y: 900 });
+    hand.down({ x, y: 800 }, GRIP);
+    hand.move({ x, y: 900 });
     hand.up();
-    expect(Object.keys(placed)).toEqual(["left-ankle"]);
+    expect(Object.keys(placed)).toEqual([nearer]);
   });
 
   it("does nothing on bare paper when no joint is left to place", () => {
