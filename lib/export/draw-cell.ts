@@ -50,7 +50,8 @@ function drawView(surface: Surface, drawing: CellDrawing, view: View): void {
   surface.translate(-window.x, -window.y);
   const markScale = Math.min(1, Math.max(0.55, strip.scale * 2.8));
   drawPanel(surface, { panel, view, stretch: stretchOf(panel), pixel, window, markScale });
-  const keepClear = remarks.length > 0 && view === "side" ? [signCorner(window, pixel)] : [];
+  const keepClear =
+    remarks.length > 0 && view === "side" ? [signCorner(window, pixel, remarks)] : [];
   drawRemarks(surface, {
     panel,
     view,
@@ -130,39 +131,50 @@ function pointsAt(panel: string, view: View): (keyed: KeyedRemark) => boolean {
 }
 
 const SIGN_RADIUS = 11;
+const SIGN_PITCH = 27; // px from one sign down to the next
 const KEYS: Face = { size: 13, weight: 700 };
+const SIGN_LEVELS = ["shows", "may-show"] as const;
 
 /** The corner of the side view where the signs and their numbers stand. Units: panel units. */
-function signCorner(window: Box, pixel: number): Box {
-  const [width, height] = [92 * pixel, 52 * pixel];
+function signCorner(window: Box, pixel: number, remarks: CellDrawing["remarks"]): Box {
+  const signs = new Set(remarks.map(({ remark }) => remark.level)).size;
+  const [width, height] = [40 * pixel, (10 + signs * SIGN_PITCH + 12) * pixel];
   return { x: window.x + window.width - width, y: window.y, width, height };
 }
 
-/** The signs of the panel's remarks, a count in each, and the numbers to read on under. */
-function drawSigns(surface: Surface, { cell, remarks }: CellDrawing): void {
+/**
+ * The signs of the panel's remarks, one under the other so that they keep to the corner; how many
+ * there are stands in each that stands for several, the numbers to read on under the last.
+ */
+function drawSigns(surface: Surface, { cell, remarks, measure }: CellDrawing): void {
   const { side } = cell.views;
-  let x = side.x + side.width - SIGN_RADIUS - 8;
-  const y = side.y + SIGN_RADIUS + 9;
-  for (const level of ["shows", "may-show"] as const) {
+  const x = side.x + side.width - SIGN_RADIUS - 8;
+  let y = side.y + SIGN_RADIUS + 9;
+  let last: SignLevel = "may-show";
+  for (const level of SIGN_LEVELS) {
     const count = remarks.filter(({ remark }) => remark.level === level).length;
     if (count === 0) continue;
-    drawSign(surface, level, { x, y }, SIGN_RADIUS, count);
-    x -= SIGN_RADIUS * 2 + 12;
+    drawSign(surface, level, { x, y }, SIGN_RADIUS, count > 1 ? count : undefined);
+    y += SIGN_PITCH;
+    last = level;
   }
-  const level = remarks.some(({ remark }) => remark.level === "shows") ? "shows" : "may-show";
+  const text = keysInWords(remarks);
+  const wide = measure(text, KEYS) > 2 * SIGN_RADIUS;
   drawText(surface, {
-    text: keysInWords(remarks),
-    x: side.x + side.width - 7,
-    y: y + SIGN_RADIUS + 15,
+    text,
+    x: wide ? side.x + side.width - 8 : x,
+    y,
     face: KEYS,
-    colour: levelColour(level),
-    align: "right",
+    colour: levelColour(last),
+    align: wide ? "right" : "center",
   });
 }
 
-/** "note 3", "notes 3–5": the remarks of one panel are numbered on. */
+type SignLevel = (typeof SIGN_LEVELS)[number];
+
+/** "3", "3–5": the remarks of one panel are numbered on. */
 function keysInWords(remarks: readonly KeyedRemark[]): string {
   const [first, last] = [remarks[0], remarks.at(-1)];
   if (first === undefined || last === undefined) return "";
-  return first === last ? `note ${first.key}` : `notes ${first.key}–${last.key}`;
+  return first === last ? String(first.key) : `${first.key}–${last.key}`;
 }

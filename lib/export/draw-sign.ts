@@ -29,7 +29,7 @@ export function drawSign(
   kind: SignKind,
   at: Point,
   radius: number,
-  count?: number,
+  count?: number | undefined,
 ): void {
   surface.save();
   surface.setLineDash([]);

@@ -1,4 +1,5 @@
-import { FAMILY, type Weight } from "./typeface";
+import { FAMILY } from "./typeface";
+import type { Weight } from "./weight";
 
 /** One weight of the shipped family, its TTF file in base64. */
 export interface FontFace {

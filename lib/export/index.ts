@@ -51,6 +51,5 @@ export {
   type MeasureText,
   measureShipped,
   missingLetters,
-  WEIGHTS,
-  type Weight,
 } from "./typeface";
+export { WEIGHTS, type Weight } from "./weight";

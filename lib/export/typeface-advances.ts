@@ -1,4 +1,4 @@
-import type { Weight } from "./typeface";
+import type { Weight } from "./weight";
 
 /**
  * Advance widths of the shipped family, in thousandths of an em, by letter.

@@ -1,4 +1,5 @@
 import { ADVANCES } from "./typeface-advances";
+import type { Weight } from "./weight";
 
 /**
  * The one family that ships with the board, for screen, print and SVG: Atkinson Hyperlegible Next,
@@ -7,10 +8,6 @@ import { ADVANCES } from "./typeface-advances";
  * print centres them or sets them flush right.
  */
 export const FAMILY = "Atkinson Hyperlegible Next";
-
-/** The weights that are shipped. */
-export const WEIGHTS = [400, 600, 700] as const;
-export type Weight = (typeof WEIGHTS)[number];
 
 /** A size and weight of the family. Units: `size` in the surface's units. */
 export interface Face {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sheetSvg } from "../../../lib/export";
+import { layOutPage, measureShipped, remarksOn, sheetSvg } from "../../../lib/export";
 import type { Sheet } from "../../../lib/sheet";
 import { drawnSheet, reviewOf, slipped, sunk } from "./drawn-sheet";
 import { overlaps, sizeOf, textBoxes } from "./svg-boxes";
@@ -86,7 +86,14 @@ describe("the printed sheet", () => {
       expect(words.some((line) => new RegExp(`^\\d+ +${title}`).test(line))).toBe(true);
       expect(all).toContain(why.replace(/\s+/g, " "));
     }
-    expect(words.filter((line) => /^notes? /.test(line)).length).toBeGreaterThan(0);
+    const { keyed } = layOutPage({ sheet, review, date: DATE, measure: measureShipped });
+    for (const panel of sheet.panels) {
+      const keys = remarksOn(keyed, panel.id).map(({ key }) => key);
+      const [first, last] = [keys[0], keys.at(-1)];
+      if (first !== undefined) {
+        expect(words).toContain(first === last ? String(first) : `${first}–${last}`);
+      }
+    }
   });
 
   it("says what could not be judged, and what it needs", () => {
