@@ -28,14 +28,25 @@ for (const [bench, exported] of Object.entries(BENCHES)) {
   const file = fileURLToPath(new URL(`${bench}.ts`, import.meta.url));
   if (!existsSync(file) || (asked.length > 0 && !asked.includes(bench))) continue;
   console.error(`measuring ${bench} …`);
-  const module = (await import(file)) as Record<string, () => Promise<readonly Measured[]>>;
-  const measure = module[exported];
-  if (measure === undefined) throw new TypeError(`${bench}.ts exports no ${exported}`);
-  rows.push(...(await measure()).map((row) => ({ bench, ...row })));
+  try {
+    rows.push(...(await measure(file, exported)).map((row) => ({ bench, ...row })));
+  } catch (error) {
+    // the others are still worth having
+    console.error(error);
+    rows.push({ bench, what: "ended badly", figure: String(error).split("\n")[0] ?? "" });
+    process.exitCode = 1;
+  }
 }
 
 const width = Math.max(4, ...rows.map((row) => row.what.length));
 console.log(`${"bench".padEnd(8)}  ${"what".padEnd(width)}  figure`);
 for (const { bench, what, figure } of rows) {
   console.log(`${bench.padEnd(8)}  ${what.padEnd(width)}  ${figure}`);
+}
+
+async function measure(file: string, exported: string): Promise<readonly Measured[]> {
+  const module = (await import(file)) as Record<string, () => Promise<readonly Measured[]>>;
+  const bench = module[exported];
+  if (bench === undefined) throw new TypeError(`${file} exports no ${exported}`);
+  return bench();
 }
