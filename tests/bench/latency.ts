@@ -30,6 +30,7 @@ export async function benchLatency(): Promise<{ what: string; figure: string }[]
   return [
     { what: `stroke to the other page, hub, ${STROKES} strokes`, figure: shown(ofHub) },
     { what: "the same through a bare relay", figure: shown(ofRelay) },
+    { what: `hub − relay, median of ${ROUNDS} rounds`, figure: differences(ofHub, ofRelay) },
     { what: `hub ÷ relay, each of ${ROUNDS} rounds`, figure: ratios(ofHub, ofRelay) },
   ];
 }
@@ -67,6 +68,12 @@ async function measure([drawing, watching]: Pair): Promise<Percentiles> {
   times.sort((a, b) => a - b);
   const at = (share: number) => times[Math.floor(times.length * share)] ?? Number.NaN;
   return { p50: at(0.5), p95: at(0.95) };
+}
+
+function differences(hub: readonly Percentiles[], relay: readonly Percentiles[]): string {
+  const of = (which: keyof Percentiles) =>
+    median(hub.map((round, index) => round[which] - (relay[index]?.[which] ?? Number.NaN)));
+  return `p50 + ${of("p50").toFixed(2)} ms, p95 + ${of("p95").toFixed(2)} ms`;
 }
 
 function median(of: readonly number[]): number {
