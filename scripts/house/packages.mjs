@@ -17,8 +17,14 @@ export async function ensurePackages() {
   return true;
 }
 
-/** npm's own note of what it installed agrees with the lock: someone ran `npm install` by hand. */
-function agrees(installed, lock) {
+/**
+ * Does npm's own note of what it installed agree with the lock? So it does after someone ran
+ * `npm install` by hand.
+ *
+ * @param {Record<string, { version: string }> | null} installed
+ * @param {Record<string, { version: string, optional?: boolean }> | null} lock
+ */
+export function agrees(installed, lock) {
   if (installed === null || lock === null) return false;
   const entries = Object.entries(lock).filter(([path]) => path !== "");
   const missing = entries.filter(

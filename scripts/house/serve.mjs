@@ -2,9 +2,16 @@ import { spawn } from "node:child_process";
 import { createServer } from "node:net";
 import { ROOT } from "./root.mjs";
 
-/** Where the board will answer: the same two variables, and the same defaults, as server/env.ts. */
-export function addressAsked() {
-  return { host: process.env.HOST || "127.0.0.1", port: Number(process.env.PORT || 3000) };
+/**
+ * Where the board will answer: the same two variables, and the same defaults, as server/env.ts.
+ *
+ * @param {{ HOST?: string, PORT?: string }} env
+ */
+export function addressAsked({ HOST, PORT } = process.env) {
+  const port = Number(PORT || 3000);
+  if (Number.isInteger(port) && port >= 0 && port <= 65_535)
+    return { host: HOST || "127.0.0.1", port };
+  throw new Error(`PORT needs a port in 0..65535, got ${PORT}`);
 }
 
 /** Errors: one plain sentence when something else already answers there. */
