@@ -1,11 +1,14 @@
 import { checkFiles } from "./check";
 import { writeExample } from "./example";
+import { printSheet } from "./print";
 import { type Io, STANDARD_IO, Trouble } from "./trouble";
 
 const HELP = `heelstrip: what will show in a walk, at the command line
 
   heelstrip check FILE... [--yardstick trade|life] [--json]
       reads sheets (.json) and says what will show; the sheet's own yardstick unless another is asked for
+  heelstrip print SHEET.json -o OUT.png|.svg [--width 3840]
+      prints the annotated sheet; exit 1 when something shows, like check
   heelstrip example -o SHEET.json
       writes a captured walk as a sheet, to try the others on
 
@@ -35,11 +38,13 @@ async function run(command: string | undefined, args: string[], io: Io): Promise
   switch (command) {
     case "check":
       return checkFiles(args, io);
+    case "print":
+      return printSheet(args, io);
     case "example":
       return writeExample(args, io);
     default: {
       const got = command === undefined ? "nothing" : `"${command}"`;
-      throw new Trouble(`expected check, example or --help, got ${got}`);
+      throw new Trouble(`expected check, print, example or --help, got ${got}`);
     }
   }
 }

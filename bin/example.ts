@@ -1,8 +1,8 @@
 import { randomBytes } from "node:crypto";
-import { writeFile } from "node:fs/promises";
 import { capturedExample, newPanelId, sheetFileText } from "../lib/sheet";
 import { parseOptions } from "./options";
 import { type Io, Trouble } from "./trouble";
+import { writeWhole } from "./write-whole";
 
 const USAGE = "heelstrip example -o SHEET.json";
 
@@ -18,12 +18,7 @@ export async function writeExample(args: readonly string[], io: Io): Promise<num
     throw new Trouble(`expected where to write; usage: ${USAGE}`);
   }
   const sheet = capturedExample(() => newPanelId(randomBytes));
-  try {
-    await writeFile(output, sheetFileText(sheet));
-  } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    throw new Trouble(`${output}: expected a place that can be written (${why})`, { cause: error });
-  }
+  await writeWhole(output, sheetFileText(sheet));
   io.out(`${output}: ${sheet.head.title}, ${sheet.panels.length} panels`);
   return 0;
 }

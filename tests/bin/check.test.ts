@@ -199,8 +199,8 @@ describe("bad input", () => {
     [["check", "a.json", "--yardstick", "eye"], /expected --yardstick trade or life, got "eye"/],
     [["check", "a.json", "--loud"], /unknown option '--loud'; usage: heelstrip check/],
     [["check", "a.json", "--yardstick"], /usage: heelstrip check/],
-    [["chek"], /expected check, example or --help, got "chek"/],
-    [[], /expected check, example or --help, got nothing/],
+    [["chek"], /expected check, print, example or --help, got "chek"/],
+    [[], /expected check, print, example or --help, got nothing/],
     [["example"], /usage: heelstrip example -o SHEET.json/],
   ])("says how it is used: %j", async (args, says) => {
     const { code, out, err } = await heelstrip(...args);
