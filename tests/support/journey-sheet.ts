@@ -44,10 +44,15 @@ export async function nameOneself(page: Page, name: string): Promise<void> {
 }
 
 /** Makes a link in the invite dialog, as the owner does, and answers with its address. */
-export async function makeLink(page: Page, role: "draw" | "critique" | "view"): Promise<string> {
+export async function makeLink(
+  page: Page,
+  role: "draw" | "critique" | "view",
+  forWhom = "",
+): Promise<string> {
   await page.getByRole("button", { name: "Invite" }).click();
   const dialog = page.getByRole("dialog", { name: "Invite to this sheet" });
   await dialog.getByRole("radio", { name: new RegExp(`^${role}`) }).check();
+  await dialog.getByLabel("For whom").fill(forWhom);
   await dialog.getByRole("button", { name: "Make a link" }).click();
   const address = await dialog.getByLabel(`The new ${role} link`).inputValue();
   await dialog.getByRole("button", { name: "Close" }).click();
