@@ -12,8 +12,10 @@ import {
   readStorage,
   type StorageState,
 } from "../../shared/hub-message";
-import { isUpdateFrame, MESSAGE, readRelayedLive, SYNC } from "../../shared/protocol";
+import { MESSAGE, readRelayedLive } from "../../shared/protocol";
 import type { Role } from "../../shared/role";
+import { countingSocket } from "./counting-socket";
+import { speakForOneself } from "./speak-for-oneself";
 import { createStore, type Store } from "./store";
 
 /** What one document's line to the hub is like, in plain values. */
@@ -78,23 +80,18 @@ export function openDocumentLine(
   if (!present) awareness.setLocalState(null);
   const liveListeners = new Set<(sender: number, payload: Uint8Array) => void>();
 
-  class CountingSocket extends WebSocket {
-    override send(data: Parameters<WebSocket["send"]>[0]): void {
-      super.send(data);
-      if (!(data instanceof Uint8Array) || !isUpdateFrame(data)) return;
-      const unsent = data[1] === SYNC.step2 ? false : state.get().unsent;
-      patch({ sent: state.get().sent + 1, unsent });
-    }
-  }
-
   const provider = new WebsocketProvider(base, name, doc, {
     awareness,
     disableBc: true,
     connect: false,
     params: { client: String(client) },
-    WebSocketPolyfill: CountingSocket,
+    WebSocketPolyfill: countingSocket({
+      onSent: (answer) =>
+        patch({ sent: state.get().sent + 1, unsent: !answer && state.get().unsent }),
+      onHeldBack: () => patch({ unsent: true }),
+    }),
   });
-  speakOnlyForOneself(provider);
+  speakForOneself(provider);
 
   provider.on("status", ({ status }) => {
     if (status === "connecting") return;
@@ -146,22 +143,4 @@ export function openDocumentLine(
       awareness.destroy();
     },
   };
-}
-
-/**
- * y-websocket's own handler passes on every awareness change, those it was just told included.
- * This one tells the hub about this page alone.
- */
-function speakOnlyForOneself(provider: WebsocketProvider): void {
-  const own = provider.doc.clientID;
-  const passOn = provider._awarenessUpdateHandler;
-  provider.awareness.off("update", passOn);
-  provider._awarenessUpdateHandler = (
-    change: { added: number[]; updated: number[]; removed: number[] },
-    origin: unknown,
-  ) => {
-    const touched = [change.added, change.updated, change.removed].some((ids) => ids.includes(own));
-    if (touched) passOn({ added: [], updated: [own], removed: [] }, origin);
-  };
-  provider.awareness.on("update", provider._awarenessUpdateHandler);
 }

@@ -53,10 +53,16 @@ export function openRoom(sheetId: string, firstRole: Role): Room {
   const ready = createStore(false);
   const ink = createStore<InkState>("opening");
 
+  let generation: number | null = null;
   const follow = () => {
     const lines = [drawingLine.state.get(), critiqueLine.state.get()] as const;
     if (lines.every((line) => line.synced)) ready.set(true);
     role.set(lines[0].role ?? role.get());
+    // The sheet was put back to an older state: what this page knows is void. Ink that is not saved
+    // is warned of by the browser before it goes.
+    const told = lines[0].hello?.generation ?? generation;
+    if (generation !== null && told !== generation) location.reload();
+    generation = told;
     const [one, other] = lines.map((line) => inkStateOf(line, ready.get()));
     ink.set(worseInkState(one ?? "opening", other ?? "opening"));
   };
