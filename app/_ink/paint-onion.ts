@@ -1,5 +1,7 @@
 import { bonesOf } from "../../lib/body";
 import type { View } from "../../lib/geometry";
+import type { Stroke } from "../../lib/ink";
+import type { InkStroke } from "../../lib/sheet";
 import { type BitmapSize, contextOf, extraWidth, middlePath, strokePath } from "../_paper";
 import type { OnionNeighbour } from "./onion-neighbours";
 
@@ -48,12 +50,9 @@ function* paintNeighbour(
   context.fillStyle = colour;
   context.strokeStyle = colour;
   context.setLineDash(dashPx.map((length) => length * px));
-  for (const [index, stroke] of panel.ink[view].entries()) {
-    context.lineWidth =
-      when === "before" ? extraWidth(stroke.width, scale) : hintWidth(stroke.width, scale);
-    if (when === "before") context.fill(strokePath(stroke));
-    if (when === "before" && context.lineWidth > 0) context.stroke(strokePath(stroke));
-    if (when === "after") context.stroke(middlePath(stroke));
+  for (const [index, stroke] of linesOf(panel.ink[view]).entries()) {
+    if (when === "before") paintSolid(context, stroke, scale);
+    else paintDashed(context, stroke, scale);
     if (index % STROKES_A_PIECE === STROKES_A_PIECE - 1) yield;
   }
   if (panel.ink[view].length > 0) return;
@@ -67,8 +66,25 @@ function* paintNeighbour(
   context.stroke();
 }
 
+/** The lines that say where the pose is: under-drawing only while there is nothing else. */
+function linesOf(ink: readonly InkStroke[]): readonly InkStroke[] {
+  const lines = ink.filter(({ nib }) => nib !== "under");
+  return lines.length > 0 ? lines : ink;
+}
+
+type Hinted = Pick<Stroke, "nib" | "width" | "points">;
+
+function paintSolid(context: CanvasRenderingContext2D, stroke: Hinted, scale: number): void {
+  context.fill(strokePath(stroke));
+  const extra = extraWidth(stroke.width, scale);
+  if (extra === 0) return;
+  context.lineWidth = extra;
+  context.stroke(strokePath(stroke));
+}
+
 const HINT_SHARE = 0.45; // of a stroke's width, so that a broad one does not hide its dashes
 
-function hintWidth(width: number, scale: number): number {
-  return Math.max(HINT_SHARE * width, 1 / scale);
+function paintDashed(context: CanvasRenderingContext2D, stroke: Hinted, scale: number): void {
+  context.lineWidth = Math.max(HINT_SHARE * stroke.width, 1 / scale);
+  context.stroke(middlePath(stroke));
 }

@@ -1,6 +1,6 @@
-import { inkColour } from "../../lib/export";
 import type { InkColour, Stroke } from "../../lib/ink";
 import { NIB_LOOKS } from "../../lib/ink";
+import { grained } from "./grain";
 import { strokePath } from "./stroke-path";
 
 /** What painting a stroke needs to know of it. */
@@ -41,7 +41,7 @@ export function paintPath(
 ): void {
   const extra = extraWidth(width, scale);
   context.globalAlpha = NIB_LOOKS[nib].opacity * share;
-  context.fillStyle = inkColour(colour);
+  context.fillStyle = grained(context, colour, scale);
   context.fill(path);
   if (extra > 0) {
     context.strokeStyle = context.fillStyle;

@@ -11,7 +11,7 @@ export function useOnScreen(ref: RefObject<Element | null>): boolean {
     if (element === null) return;
     const observer = new IntersectionObserver(
       (entries) => setOnScreen(entries.at(-1)?.isIntersecting ?? false),
-      { rootMargin: MARGIN },
+      { rootMargin: MARGIN, scrollMargin: MARGIN }, // the window, and what scrolls inside it
     );
     observer.observe(element);
     return () => observer.disconnect();

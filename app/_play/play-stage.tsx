@@ -29,7 +29,7 @@ export function PlayStage() {
     <section className={styles.stage} aria-label={words.stage}>
       <div className={styles.papers} data-shown={shown}>
         {views.map((view) => (
-          <PlayPaper key={view} panel={panel} view={view} />
+          <PlayPaper key={view} panel={panel} panels={panels} view={view} />
         ))}
       </div>
       <footer className={styles.controls}>

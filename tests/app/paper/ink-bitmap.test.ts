@@ -13,6 +13,8 @@ function fakeCanvas(did: string[], name: string) {
     drawImage: () => did.push(`${name} put down`),
     ...{ save() {}, restore() {}, scale() {}, setTransform() {} },
     ...{ beginPath() {}, rect() {}, clip() {}, stroke() {} },
+    ...{ fillRect() {}, getImageData: () => ({ data: [] }), putImageData() {} },
+    createPattern: () => ({ setTransform() {} }),
   };
   return { width: 0, height: 0, getContext: () => context };
 }
@@ -46,6 +48,7 @@ describe("an ink bitmap", () => {
   beforeEach(() => {
     for (const list of [did, frames, painted]) list.length = 0;
     vi.stubGlobal("document", { createElement: () => fakeCanvas(did, "beside") });
+    vi.stubGlobal("DOMMatrix", class {});
     vi.stubGlobal(
       "Path2D",
       class {
