@@ -1,13 +1,48 @@
 "use client";
+import { useState } from "react";
 import { useSheet } from "../_room";
 import { common, remarks as words } from "../_words";
+import { useWorkspace } from "../_workspace";
+import { countIn, foldGroups } from "./fold-groups";
+import { groupId } from "./group-id";
 import type { RemarkGroup } from "./group-remarks";
 import styles from "./margin.module.css";
 import { RemarkCard } from "./remark-card";
 
-/** Remarks by the panel where each is seen. */
-export function RemarkGroupList({ groups }: { readonly groups: readonly RemarkGroup[] }) {
-  return groups.map((group) => <GroupSection key={group.panel ?? ""} group={group} />);
+export interface RemarkGroupListProps {
+  readonly groups: readonly RemarkGroup[];
+}
+
+/** Remarks by the panel where each is seen; what is too much to read at once waits, folded. */
+export function RemarkGroupList({ groups }: RemarkGroupListProps) {
+  const { shown, folded } = foldGroups(groups);
+  return (
+    <>
+      {shown.map((group) => (
+        <GroupSection key={group.panel ?? ""} group={group} />
+      ))}
+      {folded.length > 0 && <FoldedGroups groups={folded} />}
+    </>
+  );
+}
+
+/** It opens by itself when the panel in hand is among those it holds. */
+function FoldedGroups({ groups }: RemarkGroupListProps) {
+  const [open, setOpen] = useState(false);
+  const inHand = useWorkspace((workspace) => workspace.panel);
+  const holdsIt = inHand !== null && groups.some(({ panel }) => panel === inHand);
+  return (
+    <details
+      className={styles.fold}
+      open={open || holdsIt}
+      onToggle={(event) => setOpen(event.currentTarget.open)}
+    >
+      <summary>{words.moreRemarks(countIn(groups))}</summary>
+      {groups.map((group) => (
+        <GroupSection key={group.panel ?? ""} group={group} />
+      ))}
+    </details>
+  );
 }
 
 function GroupSection({ group }: { readonly group: RemarkGroup }) {
@@ -21,7 +56,7 @@ function GroupSection({ group }: { readonly group: RemarkGroup }) {
           panel.frame,
         );
   return (
-    <section className={styles.group}>
+    <section className={styles.group} id={panel === undefined ? undefined : groupId(panel.id)}>
       <h3>{heading}</h3>
       <ul>
         {group.remarks.map((entry) => (

@@ -46,6 +46,7 @@ export const remarks = {
   measured: (value: string, expected: string, yardstick: string) =>
     `Measured ${value}, held against ${expected} by the yardstick ${yardstick}.`,
   ofALeg: (percent: string) => `${percent} % of a leg`,
+  moreRemarks: (count: number) => plural(count, "more remark", "more remarks"),
   tidyFolded: (count: number) => plural(count, "detail to tidy", "details to tidy"),
 
   untold: (count: number) => plural(count, "question is still open", "questions are still open"),
