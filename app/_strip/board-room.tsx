@@ -11,8 +11,6 @@ export interface BoardRoomProps {
   readonly role: Role;
 }
 
-const MARGIN_STANDS_PX = 1240; // wide enough for strip and margin side by side, as in board.module.css
-
 interface Opened {
   readonly room: Room;
   readonly workspace: WorkspaceStore;
@@ -23,9 +21,7 @@ export function BoardRoom({ sheetId, role }: BoardRoomProps) {
   const [opened, setOpened] = useState<Opened | null>(null);
   useEffect(() => {
     const room = openRoom(sheetId, role);
-    const workspace = createWorkspace();
-    workspace.getState().openMargin(window.innerWidth > MARGIN_STANDS_PX);
-    setOpened({ room, workspace });
+    setOpened({ room, workspace: createWorkspace() });
     return () => room.close();
   }, [sheetId, role]);
   if (opened === null) return <Skeleton />;

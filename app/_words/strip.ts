@@ -72,6 +72,7 @@ export const strip = {
   panelName: (pose: string, side: string, frame: number) =>
     side === "" ? `frame ${frame}, ${pose}` : `frame ${frame}, ${pose}, weight on ${side}`,
   ruler: "Ruler",
+  margin: "Margin",
   stem: (pose: string, side: string) =>
     `Frame of ${pose}${side === "" ? "" : ` ${side}`}: arrow keys move it`,
   zoom: {
