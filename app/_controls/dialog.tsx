@@ -1,5 +1,5 @@
 "use client";
-import { type ReactNode, useEffect, useId, useRef } from "react";
+import { type ReactNode, useId, useLayoutEffect, useRef } from "react";
 import { Button } from "./button";
 import styles from "./controls.module.css";
 
@@ -15,7 +15,8 @@ export interface DialogProps {
 export function Dialog({ title, closeLabel, onClose, children, wide = false }: DialogProps) {
   const ref = useRef<HTMLDialogElement>(null);
   const titleId = useId();
-  useEffect(() => {
+  // A layout effect: its end comes before the dialog leaves the page, which would lose the focus.
+  useLayoutEffect(() => {
     const dialog = ref.current;
     if (dialog !== null && !dialog.open) dialog.showModal();
     return () => dialog?.close();
