@@ -24,7 +24,7 @@ export function PanelInHand({ mayDraw }: { readonly mayDraw: boolean }) {
   const openDesk = useWorkspace((workspace) => workspace.openDesk);
   const panel = usePanel(id);
   return (
-    <section className={styles.panel} aria-labelledby="panel-in-hand">
+    <section className={styles.panel} data-desk={desk} aria-labelledby="panel-in-hand">
       <h2 id="panel-in-hand">{strip.tray.panel}</h2>
       {panel === undefined ? (
         <p className={styles.quiet}>{strip.tray.noPanel}</p>

@@ -4,7 +4,7 @@ import { addPanel } from "../../lib/sheet";
 import { GapRow, HipChart } from "../_charts";
 import { Button } from "../_controls";
 import { PlayButton, PlayStage } from "../_play";
-import { freshPanelId, useMayDraw, useRoom, useSheet } from "../_room";
+import { freshPanelId, useMayDraw, useReview, useRoom, useSheet } from "../_room";
 import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
 import { bringIntoSight } from "./in-sight";
@@ -42,7 +42,8 @@ export function Stage() {
   const { geometry } = feet;
   const papersHeight = STRIP.header + 2 * geometry.paperHeight + STRIP.gap;
   const spare = size.height - papersHeight - BELOW_FIXED;
-  const hipsHeight = Math.max(HIPS.least, Math.min(HIPS.most, spare));
+  const unread = useReview().hipCurve.points.every(({ height }) => height.kind !== "value");
+  const hipsHeight = unread ? HIPS.least : Math.max(HIPS.least, Math.min(HIPS.most, spare));
   const mayDraw = useMayDraw();
   usePointedOut();
 

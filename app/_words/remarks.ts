@@ -72,6 +72,8 @@ export const remarks = {
     heading: (frame: number) => `Readings · frame ${frame}`,
     headingNone: "Readings",
     pick: "Pick a panel to read it here.",
+    untold: (count: number) =>
+      plural(count, "reading needs more marks", "readings need more marks"),
     none: (needs: string) => `Cannot tell yet: needs ${needs}.`,
     noneShort: "cannot tell",
     needs: (needs: string) => `needs ${needs}`,
@@ -90,7 +92,11 @@ export const remarks = {
     toeUp: "toe up",
     toeDown: "toe down",
     legNote: (units: string) => `1 leg is ${units} panel units on this paper, hip joint to sole:`,
-    legFrom: { stand: "measured on the stand.", panels: "the median of the marked poses." },
+    legFrom: {
+      stand: "measured on the stand.",
+      panels: "the median of the marked poses.",
+      heels: "the median of the marked poses, by their heels.",
+    },
   },
 
   badge: (pose: string, frame: number, parts: string) =>

@@ -44,7 +44,7 @@ export const strip = {
     under: "Under the paper",
     onion: (before: number, after: number) => `${before} before, ${after} after`,
     onionHint: "Panels seen through the paper",
-    marksShown: "marks and figure",
+    marksShown: "marks shown",
     undo: "Undo",
     redo: "Redo",
     panel: "Panel in hand",
@@ -83,7 +83,7 @@ export const strip = {
   },
   desk: {
     name: "Drawing desk",
-    back: "Back to the strip",
+    back: "To the strip",
     before: "Panel before",
     after: "Panel after",
     ribbon: "Strip",

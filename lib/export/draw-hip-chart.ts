@@ -90,15 +90,45 @@ function drawBands(
   surface.save();
   traceBox(surface, plot);
   surface.clip();
+  surface.fillStyle = PALETTE.band;
   for (const { points } of bands) {
-    if (points.length < 2) continue;
-    const upper = points.map(({ frame, high }: BandPoint) => at(frame, high ?? range.high));
-    const lower = points.map(({ frame, low }: BandPoint) => at(frame, low ?? range.low));
-    tracePolygon(surface, [...upper, ...lower.reverse()]);
-    surface.fillStyle = PALETTE.band;
-    surface.fill();
+    const spans = points
+      .toSorted((a, b) => a.frame - b.frame)
+      .map(({ frame, low, high }: BandPoint) => ({
+        upper: at(frame, high ?? range.high),
+        lower: at(frame, low ?? range.low),
+      }));
+    const open = points.some(({ low, high }) => low === null || high === null);
+    if (open) for (const span of spans) fillSlot(surface, span);
+    else fillBand(surface, spans);
   }
   surface.restore();
+}
+
+interface Span {
+  readonly upper: Point;
+  readonly lower: Point;
+}
+
+/** A measured span at every moment is one band. */
+function fillBand(surface: Surface, spans: readonly Span[]): void {
+  if (spans.length < 2) return;
+  const below = spans.map(({ lower }) => lower).reverse();
+  tracePolygon(surface, [...spans.map(({ upper }) => upper), ...below]);
+  surface.fill();
+}
+
+const SLOT = 9; // page pixels, half a slot's width
+
+/** Where only single poses are bounded, each has a slot: nothing is claimed about what lies between. */
+function fillSlot(surface: Surface, { upper, lower }: Span): void {
+  traceBox(surface, {
+    x: upper.x - SLOT,
+    y: upper.y,
+    width: 2 * SLOT,
+    height: lower.y - upper.y,
+  });
+  surface.fill();
 }
 
 /** The panels with readable hips, in runs between those without. */

@@ -70,7 +70,7 @@ describe.each(["trade", "life"] as const)("hip order by %s", (yardstick) => {
     const panels = bare.panels.map((panel) => ({ ...panel, marks: { side: {}, front: {} } }));
     expect(hipOrder({ ...bare, panels }, yardstick)[0]).toMatchObject({
       kind: "cannot-tell",
-      needs: "a hip, knee and ankle of one leg marked in a side view",
+      needs: "a hip, knee and ankle or heel of one leg marked in a side view",
     });
   });
 
