@@ -80,7 +80,7 @@ test("the yardstick is chosen and a panel drawn large by keys", async ({ newcome
   await tabTo(page, labelOf(page, 1));
   await page.keyboard.press("Enter");
   await expect(page.getByRole("region", { name: "Drawing desk" })).toBeVisible();
-  await tabTo(page, page.getByRole("button", { name: "Back to the strip" }), "Shift+Tab");
+  await tabTo(page, page.getByRole("button", { name: "To the strip" }), "Shift+Tab");
   await page.keyboard.press("Enter");
   await expect(labelOf(page, 1)).toBeVisible();
 });

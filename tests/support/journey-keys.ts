@@ -7,6 +7,7 @@ const MOST_STOPS = 120; // a page with more to step through is no page for the k
  * outline on the element, or on the label or group that stands for it.
  */
 export async function tabTo(page: Page, wanted: Locator, key = "Tab"): Promise<void> {
+  await expect(wanted).toBeVisible();
   const passed: string[] = [];
   for (let stop = 0; stop < MOST_STOPS; stop += 1) {
     await page.keyboard.press(key);
