@@ -6,6 +6,9 @@ export interface NewcomerOptions extends BrowserContextOptions {
   readonly mayComplain?: RegExp;
 }
 
+/** How long a hand waits for something to press before it gives up. */
+const PATIENCE_MS = 15_000;
+
 export interface JourneyFixtures {
   /** A person with a browser of their own: own storage, own grants. */
   readonly newcomer: (options?: NewcomerOptions) => Promise<Page>;
@@ -23,6 +26,7 @@ export const test = base.extend<JourneyFixtures>({
       const context = await browser.newContext(options);
       leave.push(() => context.close());
       const page = await context.newPage();
+      page.setDefaultTimeout(PATIENCE_MS);
       watch(page, faults, mayComplain);
       return page;
     });
