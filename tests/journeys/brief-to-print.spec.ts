@@ -118,10 +118,23 @@ test("a walk goes from its brief to a printed sheet", async ({ newcomer }) => {
     const size = pngHead(png.bytes);
     expect(size.width).toBe(1920);
     expect(size.height).toBeGreaterThan(1000);
-    // The columns over the frames' numbers, where the papers hang: the first five are marked.
-    const columns = ruler.map(({ x, y }) => ({ x: x - 40, y: y - 440, width: 80, height: 340 }));
-    const dark = await darkPixels(reader, png.bytes, columns.map(roundPart));
-    for (const pixels of dark.slice(0, 5)) expect(pixels).toBeGreaterThan(60);
+    // On each side view's paper: where pencil lines run, and where legs stand. Unmarked papers say
+    // "not drawn yet" between the two, and are bare there.
+    const bare = texts.filter(({ text }) => text === "not drawn yet");
+    const middle = Math.min(...bare.map(({ y }) => y));
+    const bands = { pencil: { y: middle - 110, height: 60 }, legs: { y: middle + 12, height: 60 } };
+    const darkIn = (band: keyof typeof bands) =>
+      darkPixels(
+        reader,
+        png.bytes,
+        ruler.map(({ x }) => roundPart({ x: x - 80, width: 160, ...bands[band] })),
+      );
+    const legs = await darkIn("legs");
+    expect(Math.min(...legs.slice(0, 5))).toBeGreaterThan(20);
+    expect(legs.slice(5)).toEqual([0, 0, 0, 0]);
+    const pencil = await darkIn("pencil");
+    expect(Math.min(...pencil.slice(0, 2))).toBeGreaterThan(20);
+    expect(pencil.slice(5)).toEqual([0, 0, 0, 0]);
     const [leftEdge] = await darkPixels(reader, png.bytes, [
       { x: 0, y: 0, width: 20, height: size.height },
     ]);
