@@ -14,5 +14,8 @@ export { JOINTS, type JointName, LIMB_JOINTS, type LimbJoint, SIDES, type Side }
 export { LEG_OVER_THIGH_AND_SHANK, type LegLength, legLength } from "./leg-length";
 export type { Mark, PoseMarks, ViewMarks } from "./mark";
 export { markOf } from "./mark-of";
+export { mirroredMarks, partnerOf } from "./mirrored-marks";
 export { PANEL } from "./panel-space";
 export { limbJoint, otherSide } from "./side";
+export { type SolvedKnee, solvedKnee } from "./solved-knee";
+export { type Bend, bendOf, beyondReach, middleJoint, type TwoBones } from "./two-bone";

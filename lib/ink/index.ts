@@ -1,4 +1,5 @@
 export { type Bounds, boundsOf } from "./bounds";
+export { cutStroke } from "./cut-stroke";
 export { type Rub, touchesStroke } from "./hit-test";
 export { idFromBytes, isId, MAX_ID_LENGTH } from "./id-codec";
 export { decodeLive, encodeLive, type LiveMessage } from "./live-points";
@@ -6,5 +7,6 @@ export { NIB_LOOKS, outlineOf } from "./outline";
 export { packStroke, unpackStroke } from "./pack";
 export { MAX_POINTS } from "./point-codec";
 export { quantisePoint, quantiseStroke } from "./quantise";
+export { type Shaping, shapePoint, shapeStroke, UNSHAPED } from "./shape-stroke";
 export { INKS, type InkColour, type InkPoint, NIBS, type Nib, type Stroke } from "./stroke";
 export { StrokeError } from "./stroke-error";

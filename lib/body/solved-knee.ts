@@ -1,0 +1,52 @@
+import { distance } from "../geometry";
+import type { Side } from "./joint";
+import type { Mark, ViewMarks } from "./mark";
+import { markOf } from "./mark-of";
+import { limbJoint } from "./side";
+import { type Bend, bendOf, beyondReach, middleJoint } from "./two-bone";
+
+/** What becomes of a knee when its hip or its foot has moved. */
+export type SolvedKnee =
+  | { readonly kind: "solved"; readonly knee: Mark }
+  /** The leg is not marked enough to have a length, or nothing of it moved. */
+  | { readonly kind: "as-it-is" }
+  /** `beyond`: how much longer the leg would have to be; null: the foot is too near. Panel units. */
+  | { readonly kind: "out-of-reach"; readonly beyond: number | null };
+
+/** The side view's walker goes to the page's right, and so do his knees. */
+const FORWARD: Bend = -1;
+
+/**
+ * The knee of a side view after hip or foot moved: thigh and shank keep the lengths and the side they
+ * had. Where the ankle is not marked, the heel ends the shank, as in the quick set.
+ *
+ * Units:   panel units, y down
+ * Errors:  none
+ */
+export function solvedKnee(before: ViewMarks, after: ViewMarks, side: Side): SolvedKnee {
+  const knee = markOf(before, limbJoint(side, "knee"));
+  const hip = ends(before, after, side, "hip");
+  const foot = ends(before, after, side, "ankle") ?? ends(before, after, side, "heel");
+  if (knee === null || hip === null || foot === null) return { kind: "as-it-is" };
+  if (same(hip.was, hip.is) && same(foot.was, foot.is)) return { kind: "as-it-is" };
+  const bones = {
+    upper: distance(hip.was, knee),
+    lower: distance(knee, foot.was),
+    bend: bendOf(hip.was, knee, foot.was) ?? FORWARD,
+  };
+  if (!(bones.upper > 0 && bones.lower > 0)) return { kind: "as-it-is" };
+  const at = middleJoint(hip.is, foot.is, bones);
+  if (at !== null) return { kind: "solved", knee: { ...at, precision: knee.precision } };
+  const beyond = beyondReach(hip.is, foot.is, bones);
+  return { kind: "out-of-reach", beyond: beyond > 0 ? beyond : null };
+}
+
+function ends(before: ViewMarks, after: ViewMarks, side: Side, joint: "hip" | "ankle" | "heel") {
+  const was = markOf(before, limbJoint(side, joint));
+  const is = markOf(after, limbJoint(side, joint));
+  return was === null || is === null ? null : { was, is };
+}
+
+function same(one: Mark, other: Mark): boolean {
+  return one.x === other.x && one.y === other.y;
+}
