@@ -1,12 +1,17 @@
-import { JOINTS, SIDES } from "../../lib/body";
+import { JOINTS, PANEL, SIDES } from "../../lib/body";
 import { VIEWS } from "../../lib/geometry";
 import { INKS, NIBS, type Stroke } from "../../lib/ink";
 import { POSES } from "../../lib/motion";
 import {
   addPanel,
   amendHead,
+  capturedExample,
+  copyFoot,
+  copyPose,
   drawStroke,
+  footOnFootprint,
   liftMark,
+  mirrorPose,
   newPanelId,
   newStrokeId,
   type Panel,
@@ -17,10 +22,11 @@ import {
   removePanel,
   rubOut,
   setPlace,
+  shiftBody,
   slidePanel,
 } from "../../lib/sheet";
 import type { Dice } from "./dice";
-import { meet, type Peer } from "./peers";
+import { ids, meet, type Peer } from "./peers";
 
 /** One turn: whose it is, what is on the strip, and one of its panels. */
 interface Turn {
@@ -32,6 +38,9 @@ interface Turn {
 }
 
 const FEW_JOINTS = JOINTS.slice(0, 5); // so that two meet on one
+/** Whole figures, so that what is passed on has feet and knees. */
+const FIGURES = capturedExample(ids()).panels;
+const noId = () => "unwanted";
 const FEW_HEIGHTS = 4; // so that ties are settled by id
 
 const ACTS: Readonly<Record<string, (turn: Turn) => void>> = {
@@ -57,6 +66,22 @@ const ACTS: Readonly<Record<string, (turn: Turn) => void>> = {
     );
   },
   amend: ({ peer, throws }) => amendHead(peer.doc, { title: `title ${throws.below(99)}` }),
+  figure: ({ peer, panels, throws }) =>
+    void copyPose(peer.doc, throws.of(FIGURES), throws.of(panels), { ink: false, newId: noId }),
+  copy: (turn) => void copyPose(turn.peer.doc, ...twoPanels(turn), inkOf(turn)),
+  mirror: (turn) => void mirrorPose(turn.peer.doc, ...twoPanels(turn), inkOf(turn)),
+  foot: (turn) =>
+    void copyFoot(turn.peer.doc, ...twoPanels(turn), {
+      ...inkOf(turn),
+      side: turn.throws.of(SIDES),
+    }),
+  footprint: ({ peer, panel, throws }) =>
+    void footOnFootprint(peer.doc, readSheet(peer.doc), panel, throws.of(SIDES)),
+  shift: ({ peer, panels, throws }) => {
+    const by = () => (throws.below(5) - 2) / 50; // of a leg
+    const shift = { forward: by() * PANEL.plainLeg, up: by() * PANEL.plainLeg, aside: 0 };
+    shiftBody(peer.doc, throws.of(panels), shift);
+  },
   undo: ({ peer }) => void peer.undo.undo(),
   redo: ({ peer }) => void peer.undo.redo(),
   meet: ({ people, peer, throws }) => meet([peer, throws.of(people)]),
@@ -76,6 +101,15 @@ export function scribbleOnce(people: readonly Peer[], who: number, throws: Dice)
   const panel = panels.length === 0 ? "" : throws.of(panels).id;
   ACTS[what]?.({ people, peer, panels, panel, throws });
   return what;
+}
+
+/** Two panels of the strip, now and then the same. */
+function twoPanels({ panels, throws }: Turn): [Panel, Panel] {
+  return [throws.of(panels), throws.of(panels)];
+}
+
+function inkOf({ throws }: Turn) {
+  return { ink: throws.below(2) === 0, newId: () => newStrokeId(throws.bytes) };
 }
 
 function somePanel(throws: Dice): Pick<Panel, "frame" | "pose" | "weightOn"> {
