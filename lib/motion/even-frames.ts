@@ -8,6 +8,10 @@ import type { PoseName } from "./pose";
 export const STEP_POSES = ["contact", "down", "passing", "up"] as const;
 export type StepPose = (typeof STEP_POSES)[number];
 
+export function isStepPose(pose: PoseName): pose is StepPose {
+  return (STEP_POSES as readonly PoseName[]).includes(pose);
+}
+
 /**
  * When the trade puts each pose, as a share of the step from its contact.
  * Source: Williams, The Animator's Survival Kit (2001): frames 1 4 7 10 13 of a 12-frame step.

@@ -2,10 +2,12 @@ export {
   type EvenFrame,
   type EvenLayout,
   evenFrames,
+  isStepPose,
   STEP_POSES,
   type StepPose,
   TRADE_SHARES,
 } from "./even-frames";
-export { type Exposure, nearestDrawn } from "./exposure";
+export { type Exposure, nearestDrawn, nextDrawn } from "./exposure";
 export type { Frame } from "./frame";
 export { POSES, type PoseName } from "./pose";
+export { type Moment, roomIn, type Span, spreadFrames } from "./spread-frames";

@@ -1,7 +1,7 @@
 import type { InkStroke, Panel } from "./sheet";
 
 /** Panels along the ruler: by frame, then id. Order is data, so everyone has the same. */
-export function byFrame(a: Panel, b: Panel): number {
+export function byFrame(a: Pick<Panel, "id" | "frame">, b: Pick<Panel, "id" | "frame">): number {
   return a.frame - b.frame || byId(a, b);
 }
 

@@ -9,7 +9,9 @@ import {
   copyFoot,
   copyPose,
   drawStroke,
+  evenOut,
   footOnFootprint,
+  leastFrames,
   liftMark,
   mirrorPose,
   newPanelId,
@@ -20,6 +22,7 @@ import {
   readSheet,
   relabelPanel,
   removePanel,
+  retime,
   rubOut,
   setPlace,
   shiftBody,
@@ -64,6 +67,13 @@ const ACTS: Readonly<Record<string, (turn: Turn) => void>> = {
       peer.doc,
       some.map(({ id }) => id),
     );
+  },
+  even: ({ peer, panel, throws }) => evenOut(peer.doc, throws.of(["strip", { step: panel }])),
+  retime: ({ peer, throws }) => {
+    const least = leastFrames(readSheet(peer.doc));
+    const some = (from: number) => from + throws.below(8);
+    const framesPerStep = { left: some(least.left), right: some(least.right) };
+    retime(peer.doc, { scope: "strip", framesPerStep });
   },
   amend: ({ peer, throws }) => amendHead(peer.doc, { title: `title ${throws.below(99)}` }),
   figure: ({ peer, panels, throws }) =>
