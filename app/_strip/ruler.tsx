@@ -1,5 +1,7 @@
 "use client";
-import type { Panel } from "../../lib/sheet";
+import type { Frame } from "../../lib/motion";
+import type { Panel, PanelId } from "../../lib/sheet";
+import { GhostFeet } from "../_time";
 import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
 import styles from "./stage.module.css";
@@ -11,17 +13,19 @@ export interface RulerProps {
   readonly panels: readonly Panel[];
   readonly geometry: StripGeometry;
   readonly feet: Feet;
+  /** Where panels would move to, while that is looked at. */
+  readonly feetToBe: ReadonlyMap<PanelId, Frame>;
   readonly mayDraw: boolean;
 }
 
 const LINE_Y = 13; // px from the ruler's top
 
 /** The numbered line of frames. Moving a stem's foot along it changes the panel's frame. */
-export function Ruler({ panels, geometry, feet, mayDraw }: RulerProps) {
+export function Ruler({ panels, geometry, feet, feetToBe, mayDraw }: RulerProps) {
   const playFrame = useWorkspace((workspace) => workspace.playFrame);
   const frames = panels.map(feet.frameOf);
   const first = Math.min(...frames);
-  const last = Math.max(...frames);
+  const last = Math.max(...frames, ...feetToBe.values());
   const ticks = panels.length === 0 ? [] : range(first, last);
   return (
     <fieldset className={styles.ruler} style={{ height: STRIP.ruler, width: geometry.width }}>
@@ -49,6 +53,16 @@ export function Ruler({ panels, geometry, feet, mayDraw }: RulerProps) {
           />
         )}
       </svg>
+      {feetToBe.size > 0 && (
+        <GhostFeet
+          panels={panels}
+          feetToBe={feetToBe}
+          xOfFrame={geometry.frameX}
+          lineY={LINE_Y}
+          width={geometry.width}
+          height={STRIP.ruler + STRIP.ghosts}
+        />
+      )}
       {panels.map((panel) => (
         <StemFoot
           key={panel.id}

@@ -5,6 +5,7 @@ import { GapRow, HipChart } from "../_charts";
 import { Button } from "../_controls";
 import { PlayButton, PlayStage } from "../_play";
 import { freshPanelId, useMayDraw, useReview, useRoom, useSheet } from "../_room";
+import { TimeBar, useFeetToBe } from "../_time";
 import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
 import { bringIntoSight } from "./in-sight";
@@ -32,16 +33,19 @@ export function Stage() {
   const playing = useWorkspace((workspace) => workspace.playing);
   usePanAndZoom({ ref: scroller, zoom, setZoom, grabs });
 
-  const space = { width: size.width, height: size.height - BELOW_FIXED - HIPS.least };
+  const feetToBe = useFeetToBe();
+  const below = BELOW_FIXED + (feetToBe.size > 0 ? STRIP.ghosts : 0);
+  const space = { width: size.width, height: size.height - below - HIPS.least };
   const resting = stripGeometry(
     panels.map((panel) => panel.frame),
     space,
     zoom,
+    Math.max(0, ...feetToBe.values()),
   );
   const feet = useFeet(resting);
   const { geometry } = feet;
   const papersHeight = STRIP.header + 2 * geometry.paperHeight + STRIP.gap;
-  const spare = size.height - papersHeight - BELOW_FIXED;
+  const spare = size.height - papersHeight - below;
   const unread = useReview().hipCurve.points.every(({ height }) => height.kind !== "value");
   const hipsHeight = unread ? HIPS.least : Math.max(HIPS.least, Math.min(HIPS.most, spare));
   const mayDraw = useMayDraw();
@@ -75,12 +79,18 @@ export function Stage() {
             {panels.length === 0 && <EmptyStrip mayDraw={mayDraw} />}
           </div>
           <div className={styles.below}>
-            <Stems panels={panels} geometry={geometry} frameOf={feet.frameOf} />
-            <div className={styles.rulerRow}>
+            <Stems panels={panels} geometry={geometry} frameOf={feet.frameOf} feetToBe={feetToBe} />
+            <div className={styles.rulerRow} data-ghosts={feetToBe.size > 0}>
               <span className={styles.play}>
                 <PlayButton />
               </span>
-              <Ruler panels={panels} geometry={geometry} feet={feet} mayDraw={mayDraw} />
+              <Ruler
+                panels={panels}
+                geometry={geometry}
+                feet={feet}
+                feetToBe={feetToBe}
+                mayDraw={mayDraw}
+              />
             </div>
             <HipChart xOfFrame={geometry.frameX} width={geometry.width} height={hipsHeight} />
             <GapRow xOfFrame={geometry.frameX} width={geometry.width} />
@@ -90,6 +100,7 @@ export function Stage() {
       <div className={styles.zoom}>
         <ZoomButtons zoom={zoom} setZoom={setZoom} />
       </div>
+      <TimeBar />
       {playing && <PlayStage />}
     </div>
   );

@@ -13,6 +13,7 @@ export const STRIP = {
   mostPaper: 300, // at zoom 1: three panels need not fill a wall
   stems: 54,
   ruler: 44,
+  ghosts: 20, // the row of frames that feet would move to, while one looks at it
 } as const;
 
 export interface StripSpace {
@@ -47,6 +48,8 @@ export function stripGeometry(
   frames: readonly Frame[],
   space: StripSpace,
   zoom: number,
+  /** The furthest frame that has to be on the ruler beside the panels' own. */
+  reach = 0,
 ): StripGeometry {
   const columns = Math.max(1, frames.length);
   const { gutter, tail, gap } = STRIP;
@@ -56,7 +59,7 @@ export function stripGeometry(
   const paperWidth = Math.max(STRIP.leastPaper, Math.floor(fits)) * zoom;
   const pitch = paperWidth + gap;
   const first = frames[0] ?? 1;
-  const last = frames.at(-1) ?? first;
+  const last = Math.max(reach, frames.at(-1) ?? first);
   const start = gutter + paperWidth / 2;
   // One panel, or all on one frame: a frame is then as wide as a third of a panel.
   const perFrame = last > first ? ((columns - 1) * pitch) / (last - first) : pitch / 3;

@@ -2,6 +2,7 @@
 import { Button } from "../_controls";
 import { JointPicker } from "../_marks";
 import { useMayDraw, useRoom, useStoreValue } from "../_room";
+import { TimeRows } from "../_time";
 import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
 import { PanelInHand } from "./panel-in-hand";
@@ -12,6 +13,7 @@ import { useUndoState } from "./use-undo-state";
 /** What is in the hand, what lies under the paper, and the panel in hand. */
 export function Tray() {
   const mayDraw = useMayDraw();
+  const desk = useWorkspace((workspace) => workspace.desk);
   const marking = useWorkspace((workspace) => workspace.tool === "mark");
   return (
     <nav className={styles.tray} aria-label={strip.tray.name}>
@@ -37,6 +39,7 @@ export function Tray() {
         <p className={styles.lookOnly}>{strip.tray.viewOnly}</p>
       )}
       <UnderThePaper />
+      {mayDraw && !desk && <TimeRows row={styles.row} />}
       {mayDraw && <BackAndForth />}
       <PanelInHand mayDraw={mayDraw} />
     </nav>

@@ -3,7 +3,8 @@ import { useEffect } from "react";
 import { addPanel, removePanel, slidePanel } from "../../lib/sheet";
 import { neighbour } from "../_play";
 import { freshPanelId, type Room, useMayDraw, useRoom } from "../_room";
-import { useWorkspaceStore, type WorkspaceStore, ZOOM } from "../_workspace";
+import { propose } from "../_time";
+import { type Timing, useWorkspaceStore, type WorkspaceStore, ZOOM } from "../_workspace";
 import { bringIntoSight, panBy } from "./in-sight";
 import { panelAfter } from "./panel-after";
 import { nextOnion } from "./tray";
@@ -76,8 +77,9 @@ const LOOKING: Readonly<Record<string, Deed>> = {
     if (panel !== null) openDesk(panel);
   },
   escape: ({ workspace }) => {
-    const { playing, play, leaveDesk } = workspace.getState();
+    const { playing, play, leaveDesk, timing, setTiming } = workspace.getState();
     if (playing) play(false);
+    else if (timing !== null) setTiming(null);
     else leaveDesk();
   },
   arrowleft: (hands) => flip(hands, -1),
@@ -96,6 +98,8 @@ const DRAWING: Readonly<Record<string, Deed>> = {
   "1": ({ workspace }) => workspace.getState().takeNib("fine"),
   "2": ({ workspace }) => workspace.getState().takeNib("broad"),
   "3": ({ workspace }) => workspace.getState().takeNib("under"),
+  e: (hands) => openTiming(hands, "even-out"),
+  t: (hands) => openTiming(hands, "retime"),
   n: ({ room, workspace }) => {
     const { panel, pickPanel } = workspace.getState();
     if (panel === null) return;
@@ -110,6 +114,12 @@ const DRAWING: Readonly<Record<string, Deed>> = {
     pickPanel(null);
   },
 };
+
+/** At the drawing desk there is no ruler to show what would move. */
+function openTiming({ room, workspace }: Hands, what: Timing["what"]): void {
+  const { desk, setTiming } = workspace.getState();
+  if (!desk) setTiming(propose(what, room.sheet.getSnapshot()));
+}
 
 function flip({ room, workspace }: Hands, by: -1 | 1): void {
   const { panel, pickPanel } = workspace.getState();

@@ -8,3 +8,4 @@ export { play } from "./play";
 export { remarks } from "./remarks";
 export { start } from "./start";
 export { strip } from "./strip";
+export { time } from "./time";

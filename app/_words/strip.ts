@@ -98,6 +98,7 @@ export const strip = {
     { keys: "Space", does: "play and stop" },
     { keys: "O", does: "onion skin: before, both, none" },
     { keys: "Alt ← · Alt →", does: "the panel in hand a frame earlier or later" },
+    { keys: "E · T", does: "even out the gaps, retime: shown on the ruler before it is done" },
     { keys: "N", does: "a new panel after the one in hand" },
     { keys: "Delete", does: "remove the panel in hand" },
     { keys: "Ctrl Z · Ctrl Shift Z", does: "undo, redo: your own work only" },

@@ -1,4 +1,5 @@
 export type { LayerProps } from "./layer";
+export type { Timing } from "./time-slice";
 export type { Tool } from "./tool-slice";
 export { TOOLS } from "./tool-slice";
 export { useWorkspace, useWorkspaceStore, WorkspaceContext } from "./use-workspace";

@@ -1,10 +1,11 @@
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { createPlaySlice, type PlaySlice } from "./play-slice";
 import { createSelectionSlice, type SelectionSlice } from "./selection-slice";
+import { createTimeSlice, type TimeSlice } from "./time-slice";
 import { createToolSlice, type ToolSlice } from "./tool-slice";
 import { createViewSlice, type ViewSlice } from "./view-slice";
 
-export type Workspace = ToolSlice & ViewSlice & SelectionSlice & PlaySlice;
+export type Workspace = ToolSlice & ViewSlice & SelectionSlice & PlaySlice & TimeSlice;
 export type WorkspaceStore = StoreApi<Workspace>;
 
 /** One for each open sheet, made by the room: no React, no Yjs, no timers in it. */
@@ -14,5 +15,6 @@ export function createWorkspace(): WorkspaceStore {
     ...createViewSlice(...slice),
     ...createSelectionSlice(...slice),
     ...createPlaySlice(...slice),
+    ...createTimeSlice(...slice),
   }));
 }

@@ -70,7 +70,7 @@ const ACTS: Readonly<Record<string, (turn: Turn) => void>> = {
   },
   even: ({ peer, panel, throws }) => evenOut(peer.doc, throws.of(["strip", { step: panel }])),
   retime: ({ peer, throws }) => {
-    const least = leastFrames(readSheet(peer.doc));
+    const least = leastFrames(readSheet(peer.doc), "strip");
     const some = (from: number) => from + throws.below(8);
     const framesPerStep = { left: some(least.left), right: some(least.right) };
     retime(peer.doc, { scope: "strip", framesPerStep });

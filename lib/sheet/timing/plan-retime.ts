@@ -6,7 +6,7 @@ import type { PanelId, SheetHead } from "../sheet";
 import { retimedHead } from "./retimed-head";
 import { type Section, type Sections, sectionsOf } from "./sections";
 import { leastLength, placeBehind, placeBetween } from "./stretch";
-import { movedOnly, type TimedSheet, type TimePlan } from "./time-plan";
+import { movedOnly, type TimedSheet, type TimePlan, type TimeScope } from "./time-plan";
 
 type FramesPerStep = SheetHead["framesPerStep"];
 
@@ -38,11 +38,19 @@ export function planRetime(sheet: TimedSheet, tempo: NewTempo): TimePlan {
   return { frames: moved, head: retimedHead(sheet, moved, framesPerStep) };
 }
 
-/** The least frames that leave each panel of a step a drawn frame of its own: by side, over the strip. */
-export function leastFrames({ head, panels }: TimedSheet): FramesPerStep {
+/**
+ * The least frames that leave each panel of a step a drawn frame of its own, by side: over the strip, or
+ * of one step alone.
+ */
+export function leastFrames({ head, panels }: TimedSheet, scope: TimeScope): FramesPerStep {
+  const { sections } = sectionsOf(panels);
+  const asked =
+    scope === "strip"
+      ? sections.filter(({ isStep }) => isStep)
+      : sections.filter(({ contact }) => contact.id === scope.step);
   const least = (side: Side): number =>
-    sectionsOf(panels)
-      .sections.filter(({ isStep, weightOn }) => isStep && (weightOn ?? side) === side)
+    asked
+      .filter(({ weightOn }) => scope !== "strip" || (weightOn ?? side) === side)
       .reduce((most, { inner }) => Math.max(most, leastLength(inner.length, head.exposure)), 1);
   return { left: least("left"), right: least("right") };
 }
@@ -51,25 +59,14 @@ function requireTempo(sheet: TimedSheet, tempo: NewTempo): void {
   const asked =
     tempo.scope === "strip" ? tempo.framesPerStep : { left: tempo.frames, right: tempo.frames };
   requireField("retime", "frames per step of", HEAD_FIELDS.framesPerStep, asked);
-  const { scope } = tempo;
-  const bound =
-    scope === "strip"
-      ? leastFrames(sheet)
-      : leastFrames({ ...sheet, panels: panelsOfStep(sheet, scope.step) });
+  const least = leastFrames(sheet, tempo.scope);
   for (const side of SIDES) {
-    if (asked[side] < bound[side]) {
+    if (asked[side] < least[side]) {
       throw new RangeError(
-        `retime needs ${bound[side]} frames or more for a ${side} step, got ${asked[side]}`,
+        `retime needs ${least[side]} frames or more for a ${side} step, got ${asked[side]}`,
       );
     }
   }
-}
-
-function panelsOfStep({ panels }: TimedSheet, step: PanelId): TimedSheet["panels"] {
-  const section = sectionsOf(panels).sections.find(({ contact }) => contact.id === step);
-  if (section === undefined) return [];
-  const { contact, inner, next } = section;
-  return [contact, ...inner, ...(next === null ? [] : [next])];
 }
 
 function stretchStrip(

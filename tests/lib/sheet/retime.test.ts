@@ -96,7 +96,7 @@ describe("a walk retimed", () => {
   it("refuses a step with fewer frames than panels, and changes nothing", () => {
     const ana = alone({ exposure: 2 });
     const before = ana.sheet();
-    expect(leastFrames(before)).toEqual({ left: 8, right: 8 }); // four panels on twos
+    expect(leastFrames(before, "strip")).toEqual({ left: 8, right: 8 }); // four panels on twos
     expect(() => retime(ana.doc, strip(8, 7))).toThrow(
       "retime needs 8 frames or more for a right step, got 7",
     );

@@ -1,0 +1,5 @@
+export { GhostFeet, type GhostFeetProps } from "./ghost-feet";
+export { propose } from "./propose";
+export { TimeBar } from "./time-bar";
+export { TimeRows, type TimeRowsProps } from "./time-rows";
+export { useFeetToBe } from "./use-feet-to-be";

@@ -1,0 +1,90 @@
+import type { Page } from "@playwright/test";
+import { expect, ownBoard, test } from "../support/journey";
+import { tabTo } from "../support/journey-keys";
+import { labelOf } from "../support/journey-papers";
+import { exportSheet, framesOf, startWalk } from "../support/journey-sheet";
+
+const board = ownBoard();
+
+const PLAIN = [1, 4, 7, 10, 13, 16, 19, 22, 25];
+const UNEVEN = [1, 6, 7, 10, 13, 17, 19, 22, 25];
+
+/** Moves two panels off their even frames, by keys. */
+async function unsettle(page: Page): Promise<void> {
+  await labelOf(page, 4).click();
+  await page.keyboard.press("Alt+ArrowRight");
+  await page.keyboard.press("Alt+ArrowRight");
+  await labelOf(page, 16).click();
+  await page.keyboard.press("Alt+ArrowRight");
+  await expect.poll(() => framesOf(page)).toEqual(UNEVEN);
+}
+
+test("gaps are evened out: looked at, left, done, and undone as one", async ({ newcomer }) => {
+  const page = await newcomer();
+  await startWalk(page, board.url, "Evened");
+  await unsettle(page);
+  const bar = page.getByRole("form", { name: "Even out" });
+
+  await page.keyboard.press("e");
+  await expect(bar.getByRole("status")).toHaveText("Moves 6 → 4, 17 → 16.");
+  expect(await framesOf(page)).toEqual(UNEVEN); // only looked at
+  await page.keyboard.press("Escape");
+  await expect(bar).toBeHidden();
+
+  await page.getByRole("button", { name: "Even out" }).click();
+  await bar.getByLabel("What").selectOption("right step 13 → 25");
+  await expect(bar.getByRole("status")).toHaveText("Moves 17 → 16.");
+  await bar.getByRole("button", { name: "Even out" }).click();
+  await expect.poll(() => framesOf(page)).toEqual([1, 6, 7, 10, 13, 16, 19, 22, 25]);
+  await page.keyboard.press("e");
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Enter");
+  await expect.poll(() => framesOf(page)).toEqual(PLAIN);
+  await page.keyboard.press("Control+z");
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => framesOf(page)).toEqual(UNEVEN);
+
+  await page.keyboard.press("Control+Shift+z");
+  await page.keyboard.press("Control+Shift+z");
+  await page.keyboard.press("e");
+  await expect(bar.getByRole("status")).toHaveText("It is even: nothing moves.");
+  await expect(bar.getByRole("button", { name: "Even out" })).toBeDisabled();
+});
+
+test("a walk is retimed by keyboard alone, whole and by a step", async ({ newcomer }) => {
+  const page = await newcomer();
+  await startWalk(page, board.url, "Another tempo");
+  const bar = page.getByRole("form", { name: "Retime" });
+  const says = bar.getByRole("status");
+
+  await tabTo(page, page.getByRole("button", { name: "Retime" }));
+  await page.keyboard.press("Enter");
+  await expect(says).toHaveText("That is how it stands.");
+  await tabTo(page, bar.getByLabel("Frames of a left step"));
+  await page.keyboard.type("3"); // what stood there is selected
+  await expect(says).toHaveText("At least 4: each pose needs a frame of its own.");
+  await page.keyboard.press("Control+a");
+  await page.keyboard.type("16");
+  await tabTo(page, bar.getByLabel("Frames of a right step"));
+  await page.keyboard.type("24");
+  await expect(says).toHaveText("Contacts 1 · 17 · 41. Loop 1 to 41. Reads elderly or tired.");
+  await page.keyboard.press("Enter");
+  await expect.poll(() => framesOf(page)).toEqual([1, 5, 9, 13, 17, 23, 29, 35, 41]);
+  await expect(page.getByRole("button", { name: "Retime" })).toBeFocused();
+  await expect(page.getByText("16 left, 24 right frames a step")).toBeVisible();
+
+  await page.keyboard.press("t");
+  await bar.getByLabel("What").selectOption("left step 1 → 17");
+  await bar.getByLabel("Frames of this step").fill("8");
+  await bar.getByRole("button", { name: "Retime" }).click();
+  await expect.poll(() => framesOf(page)).toEqual([1, 3, 5, 7, 9, 15, 21, 27, 33]);
+  const { file } = await exportSheet(page);
+  expect(file.head).toMatchObject({
+    framesPerStep: { left: 8, right: 24 },
+    loop: { from: 1, to: 33 },
+  });
+
+  await page.keyboard.press("Control+z");
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => framesOf(page)).toEqual(PLAIN);
+});
