@@ -12,19 +12,25 @@ export interface Run {
 
 /**
  * The run of a strip. The loop closes on the pose at its end, which is its first pose again and so is
- * not shown twice. Where the strip no longer has a panel at an end of the loop, its own end serves.
+ * not shown twice. Where the strip ends elsewhere than the loop, its own end serves: a last pose that
+ * is not the first again is shown for as long as the one before it.
  *
  * Units:   frames
  * Errors:  none; an empty strip has no run
  */
 export function runOf({ panels, head }: Sheet): Run | null {
-  const frames = panels.map((panel) => panel.frame);
-  const first = frames[0];
-  const last = frames.at(-1);
+  const first = panels[0]?.frame;
+  const last = panels.at(-1);
   if (first === undefined || last === undefined) return null;
-  const loopFrom = frames.includes(head.loop.from) ? head.loop.from : first;
-  const closing = frames.includes(head.loop.to) ? head.loop.to : last;
-  return { first, loopFrom, loopFrames: Math.max(1, closing - loopFrom) };
+  const opens = panels.find(({ frame }) => frame === head.loop.from) ?? panels[0];
+  const loopFrom = opens?.frame ?? first;
+  const closes = last.frame === head.loop.to || samePose(opens, last);
+  const tail = closes ? 0 : Math.max(1, last.frame - (panels.at(-2)?.frame ?? last.frame));
+  return { first, loopFrom, loopFrames: Math.max(1, last.frame - loopFrom + tail) };
+}
+
+function samePose(one: Panel | undefined, other: Panel): boolean {
+  return one !== undefined && one.pose === other.pose && one.weightOn === other.weightOn;
 }
 
 /**

@@ -55,6 +55,7 @@ export function BriefForm({ busy, onStart }: BriefFormProps) {
           label={start.framesPerSecond}
           range={BRIEF_RANGES.framesPerSecond}
           initial={BRIEF_DEFAULTS.framesPerSecond}
+          step="any"
         />
         <label>
           {start.exposure}

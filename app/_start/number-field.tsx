@@ -4,7 +4,7 @@ export interface NumberFieldProps {
   readonly name: string;
   readonly label: string;
   readonly range: { readonly min: number; readonly max: number };
-  readonly step?: number;
+  readonly step?: number | "any";
   readonly initial?: number;
   readonly hint?: string;
   readonly onNumber?: (value: number) => void;

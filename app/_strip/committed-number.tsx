@@ -6,21 +6,23 @@ export interface CommittedNumberProps {
   readonly value: number | null;
   readonly onCommit: (value: number | null) => void;
   readonly hint?: string;
-  readonly least?: number;
+  readonly least: number;
+  readonly most: number;
   readonly step?: number;
   readonly mayBeEmpty?: boolean;
 }
 
 /** A number that is written when one is done with it, not at every key: one edit, one undo. */
 export function CommittedNumber(props: CommittedNumberProps) {
-  const { label, value, onCommit, hint, least, step = 1, mayBeEmpty = false } = props;
+  const { label, value, onCommit, hint, least, most, step = 1, mayBeEmpty = false } = props;
   const [typed, setTyped] = useState(shown(value));
   useEffect(() => setTyped(shown(value)), [value]);
   const commit = () => {
-    const number = typed.trim() === "" ? null : Number(typed);
-    const usable = number === null ? mayBeEmpty : Number.isFinite(number);
+    const asked = typed.trim() === "" ? null : Number(typed);
+    const usable = asked === null ? mayBeEmpty : Number.isFinite(asked);
+    const number = asked === null ? null : Math.min(most, Math.max(least, asked));
     if (usable && typed !== shown(value)) onCommit(number);
-    else setTyped(shown(value));
+    setTyped(shown(usable ? number : value));
   };
   const keys = (event: KeyboardEvent) => {
     if (event.key === "Enter") commit();
@@ -33,6 +35,7 @@ export function CommittedNumber(props: CommittedNumberProps) {
         type="number"
         inputMode="decimal"
         min={least}
+        max={most}
         step={step}
         value={typed}
         onChange={(event) => setTyped(event.currentTarget.value)}

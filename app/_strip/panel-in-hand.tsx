@@ -4,8 +4,10 @@ import { POSES } from "../../lib/motion";
 import {
   addPanel,
   type Panel,
+  type PanelId,
   relabelPanel,
   removePanel,
+  type Sheet,
   setPlace,
   slidePanel,
 } from "../../lib/sheet";
@@ -16,6 +18,9 @@ import { useWorkspace } from "../_workspace";
 import { CommittedNumber } from "./committed-number";
 import { panelAfter } from "./panel-after";
 import styles from "./tray.module.css";
+
+const MOST_FRAME = 99_999; // over an hour at 24 a second: no walk is as long
+const MOST_PLACE = 10_000; // leg lengths: about nine kilometres
 
 /** The panel in hand: its pose, whose weight, its frame; a way to the desk, to more and fewer. */
 export function PanelInHand({ mayDraw }: { readonly mayDraw: boolean }) {
@@ -86,14 +91,16 @@ function PanelFields({ panel }: { readonly panel: Panel }) {
         label={strip.tray.frame}
         value={panel.frame}
         least={1}
-        step={1}
-        onCommit={(frame) => slidePanel(drawing, panel.id, Math.max(1, Math.round(frame ?? 1)))}
+        most={MOST_FRAME}
+        onCommit={(frame) => slidePanel(drawing, panel.id, Math.round(frame ?? 1))}
       />
       {travelling && (
         <CommittedNumber
           label={strip.tray.place}
           hint={strip.tray.placeHint}
           value={panel.place}
+          least={-MOST_PLACE}
+          most={MOST_PLACE}
           step={0.01}
           mayBeEmpty
           onCommit={(place) => setPlace(drawing, panel.id, place)}
@@ -101,6 +108,12 @@ function PanelFields({ panel }: { readonly panel: Panel }) {
       )}
     </div>
   );
+}
+
+/** Who is taken in hand when a panel goes: the next one, or the one before the end. */
+export function beside({ panels }: Sheet, id: PanelId): PanelId | null {
+  const at = panels.findIndex((panel) => panel.id === id);
+  return (panels[at + 1] ?? panels[at - 1])?.id ?? null;
 }
 
 function MoreAndFewer({ panel }: { readonly panel: Panel }) {
@@ -119,8 +132,9 @@ function MoreAndFewer({ panel }: { readonly panel: Panel }) {
       <Button
         small
         onClick={() => {
+          const next = beside(sheet.getSnapshot(), panel.id);
           removePanel(drawing, panel.id);
-          pickPanel(null);
+          pickPanel(next);
         }}
       >
         {strip.tray.remove}

@@ -23,29 +23,14 @@ const LINE_Y = 13; // px from the ruler's top
 /** The numbered line of frames. Moving a stem's foot along it changes the panel's frame. */
 export function Ruler({ panels, geometry, feet, feetToBe, mayDraw }: RulerProps) {
   const playFrame = useWorkspace((workspace) => workspace.playFrame);
-  const frames = panels.map(feet.frameOf);
+  const frames = [...panels.map(feet.frameOf), ...feetToBe.values()];
   const first = Math.min(...frames);
-  const last = Math.max(...frames, ...feetToBe.values());
-  const ticks = panels.length === 0 ? [] : range(first, last);
+  const last = Math.max(...frames);
   return (
     <fieldset className={styles.ruler} style={{ height: STRIP.ruler, width: geometry.width }}>
       <legend className="heard">{strip.ruler}</legend>
       <svg width={geometry.width} height={STRIP.ruler} aria-hidden="true">
-        <line
-          x1={geometry.frameX(first) - 14}
-          x2={geometry.frameX(last) + 14}
-          y1={LINE_Y}
-          y2={LINE_Y}
-        />
-        {ticks.map((frame) => (
-          <line
-            key={frame}
-            x1={geometry.frameX(frame)}
-            x2={geometry.frameX(frame)}
-            y1={LINE_Y - 4}
-            y2={LINE_Y + 4}
-          />
-        ))}
+        {panels.length > 0 && <path d={rulerPath(first, last, geometry.frameX)} />}
         {playFrame !== null && (
           <path
             className={styles.playhead}
@@ -78,6 +63,16 @@ export function Ruler({ panels, geometry, feet, feetToBe, mayDraw }: RulerProps)
   );
 }
 
-function range(first: number, last: number): number[] {
-  return Array.from({ length: last - first + 1 }, (_, index) => first + index);
+const LEAST_TICK_PX = 5; // closer ticks run into a grey bar
+const TICK_EVERY = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 5000, 10_000] as const;
+
+/** The line and its ticks as one path: as many ticks as can be told apart, whatever the frames. */
+function rulerPath(first: Frame, last: Frame, xOf: (frame: Frame) => number): string {
+  const perFrame = xOf(first + 1) - xOf(first);
+  const every = TICK_EVERY.find((frames) => frames * perFrame >= LEAST_TICK_PX) ?? last - first + 1;
+  let path = `M${xOf(first) - 14},${LINE_Y}H${xOf(last) + 14}`;
+  for (let frame = first; frame <= last; frame += every) {
+    path += `M${xOf(frame)},${LINE_Y - 4}v8`;
+  }
+  return path;
 }

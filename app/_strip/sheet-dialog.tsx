@@ -75,6 +75,7 @@ function HeadForm({ head, mayDraw, onDone }: HeadFormProps) {
             required
             min={BRIEF_RANGES.framesPerSecond.min}
             max={BRIEF_RANGES.framesPerSecond.max}
+            step="any"
             defaultValue={head.framesPerSecond}
           />
         </label>
@@ -93,7 +94,7 @@ function HeadForm({ head, mayDraw, onDone }: HeadFormProps) {
             required
             min={BRIEF_RANGES.stepLength.min}
             max={BRIEF_RANGES.stepLength.max}
-            step={0.01}
+            step="any"
             defaultValue={Number(head.stepLength.toFixed(3))}
           />
         </label>
@@ -128,7 +129,6 @@ export function changedHead(
   const text = (name: string) => String(form.get(name) ?? "").trim();
   const stepLength = Number(text("stepLength"));
   const kept = Number(head.stepLength.toFixed(3));
-  const { left, right } = head.framesPerStep;
   const wanted: Partial<SheetHead> = {
     title: text("title") === "" ? head.title : text("title"),
     shot: text("shot"),
@@ -136,8 +136,7 @@ export function changedHead(
     framesPerSecond: Number(text("framesPerSecond")),
     exposure: text("exposure") === "2" ? 2 : 1,
     travel,
-    // The ground follows the step; an advance that somebody set by hand is only lost with it.
-    ...(stepLength === kept ? {} : { stepLength, advance: (2 * stepLength) / (left + right) }),
+    ...(stepLength === kept ? {} : { stepLength }), // the advance follows, unless it was set by hand
   };
   return Object.fromEntries(
     Object.entries(wanted).filter(([name, value]) => head[name as keyof SheetHead] !== value),

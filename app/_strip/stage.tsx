@@ -17,6 +17,7 @@ import { STRIP, stripGeometry } from "./strip-geometry";
 import { useFeet } from "./use-feet";
 import { usePanAndZoom } from "./use-pan-and-zoom";
 import { useSize } from "./use-size";
+import { useSteadyPanels } from "./use-steady-panels";
 import { ZoomButtons } from "./zoom-buttons";
 
 const HIPS = { least: 70, most: 220 }; // px; it takes what the papers leave
@@ -26,7 +27,7 @@ const BELOW_FIXED = 196; // stems, ruler, gaps, zoom and the spaces between them
 export function Stage() {
   const scroller = useRef<HTMLElement>(null);
   const size = useSize(scroller);
-  const panels = useSheet((sheet) => sheet.panels);
+  const panels = useSteadyPanels();
   const zoom = useWorkspace((workspace) => workspace.zoom);
   const setZoom = useWorkspace((workspace) => workspace.setZoom);
   const grabs = useWorkspace((workspace) => workspace.tool === "paper");

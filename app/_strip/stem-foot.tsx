@@ -50,6 +50,11 @@ export function StemFoot({ panel, frame, x, frameAt, feet, mayDraw }: StemFootPr
     feet.letGo();
   };
   const step = (event: KeyboardEvent<HTMLElement>) => {
+    if (event.key === "Escape" && grip.current !== null) {
+      event.preventDefault();
+      letGo();
+      return;
+    }
     const by = STEPS[event.key];
     if (by === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
     event.preventDefault();

@@ -7,6 +7,7 @@ import { propose } from "../_time";
 import { type Timing, useWorkspaceStore, type WorkspaceStore, ZOOM } from "../_workspace";
 import { bringIntoSight, panBy } from "./in-sight";
 import { panelAfter } from "./panel-after";
+import { beside } from "./panel-in-hand";
 import { nextOnion } from "./tray";
 
 export interface KeysOptions {
@@ -102,16 +103,17 @@ const DRAWING: Readonly<Record<string, Deed>> = {
   t: (hands) => openTiming(hands, "retime"),
   n: ({ room, workspace }) => {
     const { panel, pickPanel } = workspace.getState();
-    if (panel === null) return;
+    const sheet = room.sheet.getSnapshot();
     const id = freshPanelId();
-    addPanel(room.drawing, id, panelAfter(room.sheet.getSnapshot(), panel));
+    addPanel(room.drawing, id, panelAfter(sheet, panel ?? sheet.panels.at(-1)?.id ?? ""));
     pickPanel(id);
   },
   delete: ({ room, workspace }) => {
     const { panel, pickPanel } = workspace.getState();
     if (panel === null) return;
+    const next = beside(room.sheet.getSnapshot(), panel);
     removePanel(room.drawing, panel);
-    pickPanel(null);
+    pickPanel(next);
   },
 };
 

@@ -48,7 +48,7 @@ export const strip = {
     undo: "Undo",
     redo: "Redo",
     panel: "Panel in hand",
-    noPanel: "Tap a panel to take it in hand.",
+    noPanel: "Tap a panel's name to take it in hand.",
     pose: "Pose",
     weightOn: "Weight",
     nobody: "not said",

@@ -2,7 +2,7 @@ import type { StateCreator } from "zustand";
 import type { Workspace } from "./workspace";
 
 /** Zoom of the strip: 1 fits the whole strip into the window. */
-export const ZOOM = { least: 1, most: 12, step: 1.25 } as const;
+export const ZOOM = { least: 0.25, most: 12, step: 1.25 } as const;
 
 /** How this person looks at the sheet. Nobody else sees it; reloading forgets it. */
 export interface ViewSlice {

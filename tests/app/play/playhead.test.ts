@@ -15,10 +15,21 @@ describe("a run", () => {
   it("goes through the lead-in once", () => {
     expect(runOf(strip({ leadIn: true }))).toEqual({ first: 1, loopFrom: 13, loopFrames: 24 });
   });
-  it("closes on the last panel when the loop's own end has left the strip", () => {
+  it("shows a last pose that is not the first again as long as the one before it", () => {
     const sheet = strip();
-    const panels = sheet.panels.slice(0, -1);
-    expect(runOf({ ...sheet, panels })).toEqual({ first: 1, loopFrom: 1, loopFrames: 21 });
+    const panels = sheet.panels.slice(0, -1); // the closing contact has left: 22 is the last, an up
+    expect(runOf({ ...sheet, panels })).toEqual({ first: 1, loopFrom: 1, loopFrames: 24 });
+  });
+  it("plays what was added behind the closing contact", () => {
+    const sheet = strip();
+    const closing = sheet.panels.at(-1);
+    if (closing === undefined) throw new Error("the strip has panels");
+    const added = { ...closing, id: "added", frame: 29, pose: "down" as const };
+    const run = runOf({ ...sheet, panels: [...sheet.panels, added] });
+    expect(run).toEqual({ first: 1, loopFrom: 1, loopFrames: 32 });
+    if (run === null) throw new Error("it has a run");
+    const frames = Array.from({ length: 32 }, (_, n) => frameAt(run, n / 24, 24));
+    expect(frames).toContain(29);
   });
   it("is none on an empty strip, and one frame long on a single panel", () => {
     const sheet = strip();
