@@ -4,7 +4,7 @@ import { addPanel } from "../../lib/sheet";
 import { GapRow, HipChart } from "../_charts";
 import { Button } from "../_controls";
 import { PlayButton, PlayStage } from "../_play";
-import { freshPanelId, useMayDraw, useReview, useRoom, useSheet } from "../_room";
+import { freshPanelId, useMayDraw, useReview, useRoom } from "../_room";
 import { TimeBar, useFeetToBe } from "../_time";
 import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
