@@ -1,6 +1,7 @@
 export { advanceOf } from "./advance";
 export { defaultBrief } from "./brief";
 export { capturedExample } from "./captured-example";
+export { brindleExample } from "./demo/brindle-example";
 export { layOut } from "./lay-out";
 export { type Chance, newPanelId, newStrokeId } from "./new-id";
 export { type BodyShift, bodyShift } from "./pass-on/body-shift";
