@@ -9,8 +9,8 @@ const HELP = `heelstrip: what will show in a walk, at the command line
       reads sheets (.json) and says what will show; the sheet's own yardstick unless another is asked for
   heelstrip print SHEET.json -o OUT.png|.svg [--width 3840]
       prints the annotated sheet; exit 1 when something shows, like check
-  heelstrip example -o SHEET.json
-      writes a captured walk as a sheet, to try the others on
+  heelstrip example [--name captured-walk|brindle] -o SHEET.json
+      writes a captured walk as a sheet, or the drawn demo, to try the others on
 
 Exit 0: nothing shows. 1: something does. 2: bad input or usage, said in one line.`;
 

@@ -1,24 +1,42 @@
 import { randomBytes } from "node:crypto";
-import { capturedExample, newPanelId, sheetFileText } from "../lib/sheet";
+import {
+  brindleExample,
+  capturedExample,
+  newPanelId,
+  type Sheet,
+  sheetFileText,
+} from "../lib/sheet";
+import { EXAMPLES, type ExampleName } from "../shared/api-answers";
 import { parseOptions } from "./options";
 import { type Io, Trouble } from "./trouble";
 import { writeWhole } from "./write-whole";
 
-const USAGE = "heelstrip example -o SHEET.json";
+const USAGE = `heelstrip example [--name ${EXAMPLES.join("|")}] -o SHEET.json`;
 
-/** `heelstrip example`: writes a captured walk as a sheet file. Errors: Trouble */
+const MAKERS: Readonly<Record<ExampleName, (newId: () => string) => Sheet>> = {
+  "captured-walk": capturedExample,
+  brindle: brindleExample,
+};
+
+/** `heelstrip example`: writes a captured walk, or the drawn demo, as a sheet file. Errors: Trouble */
 export async function writeExample(args: readonly string[], io: Io): Promise<number> {
   const { values, positionals } = parseOptions(
     args,
-    { output: { type: "string", short: "o" } },
+    { output: { type: "string", short: "o" }, name: { type: "string", default: EXAMPLES[0] } },
     USAGE,
   );
   const { output } = values;
   if (output === undefined || positionals.length > 0) {
     throw new Trouble(`expected where to write; usage: ${USAGE}`);
   }
-  const sheet = capturedExample(() => newPanelId(randomBytes));
+  const sheet = MAKERS[nameOf(values.name)](() => newPanelId(randomBytes));
   await writeWhole(output, sheetFileText(sheet));
   io.out(`${output}: ${sheet.head.title}, ${sheet.panels.length} panels`);
   return 0;
+}
+
+function nameOf(asked: string): ExampleName {
+  const found = EXAMPLES.find((name) => name === asked);
+  if (found !== undefined) return found;
+  throw new Trouble(`expected --name ${EXAMPLES.join(" or ")}, got "${asked}"`);
 }

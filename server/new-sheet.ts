@@ -1,6 +1,7 @@
 import { randomBytes } from "node:crypto";
 import * as Y from "yjs";
 import {
+  brindleExample,
   capturedExample,
   layOut,
   prepareCritique,
@@ -9,6 +10,7 @@ import {
   writeSheet,
 } from "../lib/sheet";
 import type { CreateSheetRequest } from "../shared/api";
+import type { ExampleName } from "../shared/api-answers";
 import type { DocumentName } from "../shared/document-name";
 
 const ID_BYTES = 6; // eight base64url characters
@@ -31,9 +33,14 @@ export async function newSheet(wish: CreateSheetRequest): Promise<{
 
 function sheetOf(wish: CreateSheetRequest): Sheet {
   if (wish.from === "brief") return layOut(wish.brief, newId);
-  if (wish.from === "example") return capturedExample(newId);
+  if (wish.from === "example") return EXAMPLES[wish.example](newId);
   return readSheetFile(typeof wish.file === "string" ? wish.file : JSON.stringify(wish.file));
 }
+
+const EXAMPLES: Readonly<Record<ExampleName, (newId: () => string) => Sheet>> = {
+  "captured-walk": capturedExample,
+  brindle: brindleExample,
+};
 
 function newId(): string {
   return randomBytes(ID_BYTES).toString("base64url");

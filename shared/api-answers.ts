@@ -41,6 +41,6 @@ export interface ApiError {
   readonly message: string;
 }
 
-/** The captured walks a sheet can be started from. */
-export const EXAMPLES = ["captured-walk"] as const;
+/** What a sheet can be started from besides a brief: a real walk, and the drawn demo. */
+export const EXAMPLES = ["captured-walk", "brindle"] as const;
 export type ExampleName = (typeof EXAMPLES)[number];

@@ -21,7 +21,7 @@ export const FileRequest = z.strictObject({
 
 export const BriefRequest = Brief.transform((brief) => ({ from: "brief" as const, brief }));
 
-/** POST /api/sheets: a captured example, a sheet file, or a brief without any `from`. */
+/** POST /api/sheets: an example, a sheet file, or a brief without any `from`. */
 export type CreateSheetRequest =
   | z.infer<typeof ExampleRequest>
   | z.infer<typeof FileRequest>

@@ -9,9 +9,9 @@ import { OpenedList } from "./opened-list";
 import styles from "./start.module.css";
 import { StartPicture } from "./start-picture";
 
-type Busy = "brief" | "example" | "file" | null;
+type Busy = "brief" | "demo" | "example" | "file" | null;
 
-/** The page one comes in by: begin a walk, look at a captured one, open a file, or go on. */
+/** The page one comes in by: look at the demo, begin a walk, look at a captured one, open a file, go on. */
 export function StartDesk() {
   const router = useRouter();
   const [busy, setBusy] = useState<Busy>(null);
@@ -47,6 +47,19 @@ export function StartDesk() {
           <b>{start.failed}:</b> {problem}
         </p>
       )}
+      <section className={`${styles.card} ${styles.demo}`} aria-labelledby="demo">
+        <div>
+          <h2 id="demo">{start.demo}</h2>
+          <p className={styles.hint}>{start.demoHint}</p>
+        </div>
+        <Button
+          look="main"
+          disabled={busy !== null}
+          onClick={() => void begin("demo", { from: "example", example: "brindle" })}
+        >
+          {busy === "demo" ? start.going : start.demoGo}
+        </Button>
+      </section>
       <div className={styles.columns}>
         <section className={styles.card} aria-labelledby="new-walk">
           <h2 id="new-walk">{start.newWalk}</h2>
@@ -70,7 +83,7 @@ export function StartDesk() {
               ref={file}
               type="file"
               accept=".json,application/json"
-              aria-label={start.open}
+              aria-label={start.openGo}
               className="heard"
               tabIndex={-1}
               onChange={(event) => void openFile(event)}

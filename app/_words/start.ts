@@ -5,7 +5,7 @@ export const start = {
   theme: { system: "Light: as the system", day: "Light: day", dim: "Light: dim" },
   newWalk: "Start a walk",
   newWalkHint:
-    "The strip is laid out for you, empty and labelled. Everything can be changed later.",
+    "The strip is laid out for you, empty and labelled. Panels, frames and tempo can be changed later.",
   title: "Name of the walk",
   titlePlaceholder: "Brindle carries the parcels",
   shot: "Shot",
@@ -37,10 +37,14 @@ export const start = {
   headsTall: "Heads tall",
   legShare: "Legs, % of stature",
   stature: "Stature in metres",
-  statureHint: "leave empty to stay in leg lengths",
+  statureHint: "if it has one",
   preview: "The strip will hold frames",
   go: "Lay out the strip",
   going: "Laying out the strip…",
+  demo: "Look at the demo: Brindle of the Low Tide Post",
+  demoHint:
+    "A parcel carrier with a heavy sack, drawn and marked in both views: stand, lead-in and a whole cycle, with three slips for the board to find. A copy of your own: draw on it, mend it, spoil it.",
+  demoGo: "Open the demo",
   example: "Look at a captured walk",
   exampleHint:
     "One stride of a real person, as marks on nine panels. A copy of your own: change what you like.",

@@ -7,7 +7,10 @@ import type { Call, MakeSheet } from "./doors";
 import { parseWith } from "./parse";
 import { readJson } from "./read-json";
 
-/** POST /api/sheets: a new sheet, from a brief, a captured example or a sheet file. Anyone may. */
+/** What the links that a sheet is born with are called in its list, so that each can be told apart. */
+const FIRST_LABEL = "made with the sheet";
+
+/** POST /api/sheets: a new sheet, from a brief, an example or a sheet file. Anyone may. */
 export async function createSheet({ request, response, store, clock, makeSheet }: Call) {
   const wish = parseWith(readCreateSheet, await readJson(request));
   const documents = await make(makeSheet, wish);
@@ -18,7 +21,7 @@ export async function createSheet({ request, response, store, clock, makeSheet }
     at: clock.now(),
     documents,
     links: links.map(({ role, link, secret }) => ({
-      ...{ link, role, label: "" },
+      ...{ link, role, label: FIRST_LABEL },
       secretSha256: sha256(secret),
     })),
   });

@@ -201,7 +201,11 @@ describe("bad input", () => {
     [["check", "a.json", "--yardstick"], /usage: heelstrip check/],
     [["chek"], /expected check, print, example or --help, got "chek"/],
     [[], /expected check, print, example or --help, got nothing/],
-    [["example"], /usage: heelstrip example -o SHEET.json/],
+    [["example"], /usage: heelstrip example \[--name captured-walk\|brindle\] -o SHEET.json/],
+    [
+      ["example", "--name", "run", "-o", "a.json"],
+      /expected --name captured-walk or brindle, got "run"/,
+    ],
   ])("says how it is used: %j", async (args, says) => {
     const { code, out, err } = await heelstrip(...args);
     expect({ code, out, lines: err.length }).toEqual({ code: 2, out: "", lines: 1 });
@@ -216,6 +220,19 @@ describe("heelstrip", () => {
       expect({ code, err }).toEqual({ code: 0, err: [] });
       expect(out).toContain("heelstrip check FILE... [--yardstick trade|life] [--json]");
     }
+  });
+
+  it("writes the demo, whose planted faults make check exit 1", async () => {
+    const file = join(folder, "brindle.json");
+    expect((await heelstrip("example", "--name", "brindle", "-o", file)).code).toBe(0);
+    const { code, out } = await heelstrip("check", file);
+    expect(code).toBe(1);
+    expect(out).toContain("brindle.json: Brindle carries the parcels");
+    expect(out.match(/(will|may) show · [a-z-]+ · [a-z]+/g)).toEqual([
+      "will show · hip-order · right",
+      "will show · slide · left",
+      "may show · gaps · right",
+    ]);
   });
 
   it("writes the example, which checks, from a shell", async () => {

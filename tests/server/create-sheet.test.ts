@@ -51,6 +51,17 @@ describe("POST /api/sheets", () => {
     expect(sheet.head.credit).not.toBe("");
   });
 
+  it("starts from the demo, each time as a copy of its own", async () => {
+    const [one, other] = [await made(DEMO), await made(DEMO)];
+    expect(one.panels).toHaveLength(11);
+    expect(one.panels.every(({ ink }) => ink.side.length > 0 && ink.front.length > 0)).toBe(true);
+    const taken = new Set(one.panels.map(({ id }) => id));
+    expect(other.panels.filter(({ id }) => taken.has(id))).toEqual([]);
+    expect(other.head).toEqual(one.head);
+  });
+
+  const DEMO = { from: "example", example: "brindle" } as const;
+
   const bad = [
     { what: "an unknown field", body: { frames: 3 }, says: "the request has no field frames" },
     {
