@@ -1,5 +1,6 @@
 export { BONES, type Bone, bonesOf, type DrawnBone } from "./bones";
 export type { Build } from "./build";
+export { type CentreOfMass, centreOfMass } from "./centre-of-mass";
 export { FOOT_MODEL_PRECISION, withFootOfStand } from "./foot-of-stand";
 export {
   type FrontPoint,
