@@ -4,6 +4,7 @@ import type { View } from "../../lib/geometry";
 import type { Panel } from "../../lib/sheet";
 import { InkLayer } from "../_ink";
 import { MarkLayer } from "../_marks";
+import { GhostLayer } from "../_pass-on";
 import { PencilLayer } from "../_people";
 import { RemarkLayer } from "../_remarks";
 import { useRoom } from "../_room";
@@ -61,6 +62,7 @@ export const Paper = memo(function Paper({ panel, view, width, mayDraw }: PaperP
       <span className={styles.ground} aria-hidden="true" />
       <InkLayer {...layer} />
       {marksShown && <MarkLayer {...layer} />}
+      <GhostLayer {...layer} />
       <RemarkLayer {...layer} />
       <PencilLayer {...layer} />
     </figure>

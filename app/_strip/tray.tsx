@@ -1,6 +1,7 @@
 "use client";
 import { Button } from "../_controls";
 import { JointPicker } from "../_marks";
+import { PassOnGroup } from "../_pass-on";
 import { useMayDraw, useRoom, useStoreValue } from "../_room";
 import { TimeRows } from "../_time";
 import { strip } from "../_words";
@@ -39,6 +40,7 @@ export function Tray() {
         <p className={styles.lookOnly}>{strip.tray.viewOnly}</p>
       )}
       <UnderThePaper />
+      {mayDraw && <PassOnGroup />}
       {mayDraw && !desk && <TimeRows row={styles.row} />}
       {mayDraw && <BackAndForth />}
       <PanelInHand mayDraw={mayDraw} />

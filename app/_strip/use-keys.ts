@@ -1,10 +1,17 @@
 "use client";
 import { useEffect } from "react";
 import { addPanel, removePanel, slidePanel } from "../../lib/sheet";
+import { doPassOn } from "../_pass-on";
 import { neighbour } from "../_play";
 import { freshPanelId, type Room, useMayDraw, useRoom } from "../_room";
 import { propose } from "../_time";
-import { type Timing, useWorkspaceStore, type WorkspaceStore, ZOOM } from "../_workspace";
+import {
+  type PassOnDeed,
+  type Timing,
+  useWorkspaceStore,
+  type WorkspaceStore,
+  ZOOM,
+} from "../_workspace";
 import { bringIntoSight, panBy } from "./in-sight";
 import { panelAfter } from "./panel-after";
 import { beside } from "./panel-in-hand";
@@ -73,15 +80,17 @@ const LOOKING: Readonly<Record<string, Deed>> = {
     pickPanel(panel, view === "side" ? "front" : "side");
   },
   " ": ({ workspace }) => workspace.getState().play(!workspace.getState().playing),
-  enter: ({ workspace }) => {
-    const { panel, openDesk } = workspace.getState();
-    if (panel !== null) openDesk(panel);
+  enter: ({ room, workspace }) => {
+    const { panel, openDesk, passOn } = workspace.getState();
+    if (passOn !== null) doPassOn(room, workspace);
+    else if (panel !== null) openDesk(panel);
   },
   escape: ({ workspace }) => {
-    const { playing, play, leaveDesk, timing, setTiming } = workspace.getState();
-    if (playing) play(false);
-    else if (timing !== null) setTiming(null);
-    else leaveDesk();
+    const now = workspace.getState();
+    if (now.passOn !== null) now.leavePassOn();
+    else if (now.playing) now.play(false);
+    else if (now.timing !== null) now.setTiming(null);
+    else now.leaveDesk();
   },
   arrowleft: (hands) => flip(hands, -1),
   arrowright: (hands) => flip(hands, 1),
@@ -101,6 +110,10 @@ const DRAWING: Readonly<Record<string, Deed>> = {
   "3": ({ workspace }) => workspace.getState().takeNib("under"),
   e: (hands) => openTiming(hands, "even-out"),
   t: (hands) => openTiming(hands, "retime"),
+  c: (hands) => ask(hands, "copy-pose"),
+  x: (hands) => ask(hands, "mirror-pose"),
+  p: (hands) => ask(hands, "footprint"),
+  b: (hands) => ask(hands, "shift-body"),
   n: ({ room, workspace }) => {
     const { panel, pickPanel } = workspace.getState();
     const sheet = room.sheet.getSnapshot();
@@ -121,6 +134,11 @@ const DRAWING: Readonly<Record<string, Deed>> = {
 function openTiming({ room, workspace }: Hands, what: Timing["what"]): void {
   const { desk, setTiming } = workspace.getState();
   if (!desk) setTiming(propose(what, room.sheet.getSnapshot()));
+}
+
+/** Shows what would be passed on to the panel in hand. */
+function ask({ workspace }: Hands, deed: PassOnDeed): void {
+  if (workspace.getState().panel !== null) workspace.getState().askPassOn(deed);
 }
 
 function flip({ room, workspace }: Hands, by: -1 | 1): void {

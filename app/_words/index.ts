@@ -3,6 +3,7 @@ export { common } from "./common";
 export { door } from "./door";
 export { handover } from "./handover";
 export { marks } from "./marks";
+export { passOn } from "./pass-on";
 export { people } from "./people";
 export { play } from "./play";
 export { remarks } from "./remarks";

@@ -99,6 +99,11 @@ export const strip = {
     { keys: "O", does: "onion skin: before, both, none" },
     { keys: "Alt ← · Alt →", does: "the panel in hand a frame earlier or later" },
     { keys: "E · T", does: "even out the gaps, retime: shown on the ruler before it is done" },
+    {
+      keys: "C · X",
+      does: "copy the pose, mirror it from the other step: shown before it is done",
+    },
+    { keys: "P · B", does: "foot to its footprint, raise or lower the body: likewise" },
     { keys: "N", does: "a new panel after the one in hand" },
     { keys: "Delete", does: "remove the panel in hand" },
     { keys: "Ctrl Z · Ctrl Shift Z", does: "undo, redo: your own work only" },

@@ -1,4 +1,5 @@
 export type { LayerProps } from "./layer";
+export { PASS_ONS, type PassOnDeed, type PassOnRequest } from "./pass-on-slice";
 export type { Timing } from "./time-slice";
 export type { Tool } from "./tool-slice";
 export { TOOLS } from "./tool-slice";

@@ -1,11 +1,17 @@
 import { createStore, type StoreApi } from "zustand/vanilla";
+import { createPassOnSlice, type PassOnSlice } from "./pass-on-slice";
 import { createPlaySlice, type PlaySlice } from "./play-slice";
 import { createSelectionSlice, type SelectionSlice } from "./selection-slice";
 import { createTimeSlice, type TimeSlice } from "./time-slice";
 import { createToolSlice, type ToolSlice } from "./tool-slice";
 import { createViewSlice, type ViewSlice } from "./view-slice";
 
-export type Workspace = ToolSlice & ViewSlice & SelectionSlice & PlaySlice & TimeSlice;
+export type Workspace = ToolSlice &
+  ViewSlice &
+  SelectionSlice &
+  PlaySlice &
+  TimeSlice &
+  PassOnSlice;
 export type WorkspaceStore = StoreApi<Workspace>;
 
 /** One for each open sheet, made by the room: no React, no Yjs, no timers in it. */
@@ -16,5 +22,6 @@ export function createWorkspace(): WorkspaceStore {
     ...createSelectionSlice(...slice),
     ...createPlaySlice(...slice),
     ...createTimeSlice(...slice),
+    ...createPassOnSlice(...slice),
   }));
 }

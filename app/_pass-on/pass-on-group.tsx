@@ -1,0 +1,75 @@
+"use client";
+import { useEffect, useRef, useState } from "react";
+import { passOn as words } from "../_words";
+import { PASS_ONS, type PassOnDeed, useWorkspace } from "../_workspace";
+import styles from "./pass-on.module.css";
+import { PassOnForm } from "./pass-on-form";
+
+/** What can be passed on to the panel in hand, each shown as a ghost before it is done. */
+export function PassOnGroup() {
+  const request = useWorkspace((workspace) => workspace.passOn);
+  const passedOn = useWorkspace((workspace) => workspace.passedOn);
+  const ask = useWorkspace((workspace) => workspace.askPassOn);
+  const empty = useWorkspace((workspace) => workspace.panel === null);
+  const [open, setOpen] = useState(false);
+  const group = useRef<HTMLElement>(null);
+  const goBackTo = useRef<PassOnDeed | null>(null);
+
+  useEffect(() => {
+    const deed = goBackTo.current;
+    if (request !== null || deed === null) return;
+    goBackTo.current = null;
+    group.current?.querySelector<HTMLElement>(`[data-deed="${deed}"], [data-fold]`)?.focus();
+  }, [request]);
+
+  return (
+    <section
+      ref={group}
+      className={styles.group}
+      aria-labelledby="pass-on"
+      data-asked={request !== null}
+    >
+      <h2 id="pass-on" className={styles.heading}>
+        <button
+          type="button"
+          className={styles.fold}
+          aria-expanded={open || request !== null}
+          data-fold
+          onClick={() => setOpen(!open)}
+        >
+          {words.name}
+          <span aria-hidden="true">{open || request !== null ? "▾" : "▸"}</span>
+        </button>
+      </h2>
+      {request !== null ? (
+        <PassOnForm
+          key={request.deed}
+          request={request}
+          onLeave={(hadFocus) => {
+            if (hadFocus) goBackTo.current = request.deed;
+          }}
+        />
+      ) : (
+        open &&
+        PASS_ONS.map((deed) => (
+          <button
+            key={deed}
+            type="button"
+            className={styles.row}
+            data-deed={deed}
+            disabled={empty}
+            aria-describedby={empty ? "pass-on-told" : undefined}
+            onClick={() => ask(deed)}
+          >
+            {words.deeds[deed]}
+            <kbd>{words.keys[deed]}</kbd>
+          </button>
+        ))
+      )}
+      <p id="pass-on-told" className={styles.told} role="status">
+        {passedOn !== null && `${words.done[passedOn]} ${words.undo}`}
+        {passedOn === null && open && request === null && empty && words.noPanel}
+      </p>
+    </section>
+  );
+}
