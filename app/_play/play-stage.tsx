@@ -22,8 +22,9 @@ export function PlayStage() {
   const speed = useWorkspace((workspace) => workspace.speed);
   const setSpeed = useWorkspace((workspace) => workspace.setSpeed);
   const panels = useSheet((sheet) => sheet.panels);
+  const exposure = useSheet((sheet) => sheet.head.exposure);
   const [shown, setShown] = useState<Shown>("both");
-  const panel = panelAt(panels, frame ?? 1);
+  const panel = panelAt(panels, frame ?? 1, exposure);
   const views = shown === "both" ? VIEWS : [shown];
   return (
     <section className={styles.stage} aria-label={words.stage}>

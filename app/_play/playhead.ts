@@ -1,5 +1,5 @@
 import { VIEWS } from "../../lib/geometry";
-import type { Frame } from "../../lib/motion";
+import { type Exposure, type Frame, poseOn } from "../../lib/motion";
 import type { Panel, Sheet } from "../../lib/sheet";
 
 /** What play runs through: a way in, once, and then a loop. */
@@ -47,12 +47,16 @@ export function frameAt(run: Run, secondsIn: number, framesPerSecond: number): F
 }
 
 /**
- * The panel that shows at a frame: the latest with something on it that stands there or before. A strip
- * that is half drawn holds what is drawn instead of flashing bare paper.
+ * The panel that shows at a frame: the latest with something on it that stands there or before, unless one
+ * before it is still held. A strip that is half drawn keeps what is drawn instead of flashing bare paper.
  */
-export function panelAt(panels: readonly Panel[], frame: Frame): Panel | undefined {
+export function panelAt(
+  panels: readonly Panel[],
+  frame: Frame,
+  exposure: Exposure,
+): Panel | undefined {
   const drawn = panels.filter(hasSomething);
-  return drawn.findLast((panel) => panel.frame <= frame) ?? drawn.at(-1);
+  return poseOn(drawn, frame, exposure) ?? drawn.at(-1);
 }
 
 function hasSomething({ ink, marks }: Panel): boolean {

@@ -8,6 +8,7 @@ import {
   relabelPanel,
   removePanel,
   type Sheet,
+  setHold,
   setPlace,
   slidePanel,
 } from "../../lib/sheet";
@@ -20,6 +21,7 @@ import { panelAfter } from "./panel-after";
 import styles from "./tray.module.css";
 
 const MOST_FRAME = 99_999; // over an hour at 24 a second: no walk is as long
+const MOST_HELD = 10_000; // frames, as the sheet keeps them
 const MOST_PLACE = 10_000; // leg lengths: about nine kilometres
 
 /** The panel in hand: its pose, whose weight, its frame; a way to the desk, to more and fewer. */
@@ -93,6 +95,14 @@ function PanelFields({ panel }: { readonly panel: Panel }) {
         least={1}
         most={MOST_FRAME}
         onCommit={(frame) => slidePanel(drawing, panel.id, Math.round(frame ?? 1))}
+      />
+      <CommittedNumber
+        label={strip.tray.hold}
+        hint={strip.tray.holdHint}
+        value={panel.hold}
+        least={0}
+        most={MOST_HELD}
+        onCommit={(hold) => setHold(drawing, panel.id, Math.round(hold ?? 0))}
       />
       {travelling && (
         <CommittedNumber

@@ -1,6 +1,7 @@
 "use client";
-import type { Frame } from "../../lib/motion";
+import { type Frame, lastHeld } from "../../lib/motion";
 import type { Panel, PanelId } from "../../lib/sheet";
+import { useSheet } from "../_room";
 import { GhostFeet } from "../_time";
 import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
@@ -19,9 +20,11 @@ export interface RulerProps {
 }
 
 const LINE_Y = 13; // px from the ruler's top
+const HOLD_PX = 8; // a held pose's bar
 
 /** The numbered line of frames. Moving a stem's foot along it changes the panel's frame. */
 export function Ruler({ panels, geometry, feet, feetToBe, mayDraw }: RulerProps) {
+  const exposure = useSheet((sheet) => sheet.head.exposure);
   const playFrame = useWorkspace((workspace) => workspace.playFrame);
   const frames = [...panels.map(feet.frameOf), ...feetToBe.values()];
   const first = Math.min(...frames);
@@ -31,6 +34,22 @@ export function Ruler({ panels, geometry, feet, feetToBe, mayDraw }: RulerProps)
       <legend className="heard">{strip.ruler}</legend>
       <svg width={geometry.width} height={STRIP.ruler} aria-hidden="true">
         {panels.length > 0 && <path d={rulerPath(first, last, geometry.frameX)} />}
+        {panels.map((panel) => {
+          if (panel.hold === 0) return null;
+          const from = geometry.frameX(feet.frameOf(panel));
+          const to = geometry.frameX(lastHeld({ ...panel, frame: feet.frameOf(panel) }, exposure));
+          return (
+            <rect
+              key={panel.id}
+              className={styles.hold}
+              x={from}
+              width={to - from}
+              y={LINE_Y - HOLD_PX / 2}
+              height={HOLD_PX}
+              rx={HOLD_PX / 2}
+            />
+          );
+        })}
         {playFrame !== null && (
           <path
             className={styles.playhead}

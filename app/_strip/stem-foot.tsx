@@ -1,6 +1,6 @@
 "use client";
 import { type KeyboardEvent, type PointerEvent, useRef } from "react";
-import type { Frame } from "../../lib/motion";
+import { type Frame, nextDrawn } from "../../lib/motion";
 import { type Panel, slidePanel } from "../../lib/sheet";
 import { useRoom } from "../_room";
 import { common, strip } from "../_words";
@@ -17,7 +17,7 @@ export interface StemFootProps {
   readonly mayDraw: boolean;
 }
 
-const STEPS: Readonly<Record<string, number>> = {
+const STEPS: Readonly<Record<string, 1 | -1>> = {
   ArrowLeft: -1,
   ArrowDown: -1,
   ArrowRight: 1,
@@ -59,7 +59,8 @@ export function StemFoot({ panel, frame, x, frameAt, feet, mayDraw }: StemFootPr
     if (by === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
     event.preventDefault();
     event.stopPropagation();
-    if (mayDraw && frame + by >= 1) slidePanel(room.drawing, panel.id, frame + by);
+    const to = nextDrawn(frame, by, room.sheet.getSnapshot().head.exposure);
+    if (mayDraw && to >= 1) slidePanel(room.drawing, panel.id, to);
   };
   return (
     <div
@@ -70,7 +71,7 @@ export function StemFoot({ panel, frame, x, frameAt, feet, mayDraw }: StemFootPr
       aria-label={strip.stem(common.pose[panel.pose], side)}
       aria-valuenow={frame}
       aria-valuemin={1}
-      aria-valuetext={common.frame(frame)}
+      aria-valuetext={panel.hold === 0 ? common.frame(frame) : strip.held(frame, panel.hold)}
       aria-disabled={!mayDraw}
       data-in-hand={inHand}
       data-contact={panel.pose === "contact"}

@@ -1,8 +1,8 @@
 "use client";
 import { useCallback, useState } from "react";
-import type { Frame } from "../../lib/motion";
+import { type Frame, nearestDrawn } from "../../lib/motion";
 import { type Panel, type PanelId, slidePanel } from "../../lib/sheet";
-import { useRoom } from "../_room";
+import { useRoom, useSheet } from "../_room";
 import type { StripGeometry } from "./strip-geometry";
 
 /** A stem's foot while it is held: the ruler must not move under it. */
@@ -16,7 +16,7 @@ export interface Feet {
   /** The geometry to lay out with: the one from before the foot was taken, while it is held. */
   readonly geometry: StripGeometry;
   frameOf(panel: Panel): Frame;
-  /** Takes a foot along the ruler; nothing is written until it is put down. */
+  /** Takes a foot along the ruler, from drawn frame to drawn frame; nothing is written until it is put down. */
   hold(panel: PanelId, frame: Frame): void;
   putDown(): void;
   letGo(): void;
@@ -26,10 +26,12 @@ export interface Feet {
 export function useFeet(resting: StripGeometry): Feet {
   const room = useRoom();
   const [held, setHeld] = useState<Held | null>(null);
+  const exposure = useSheet((sheet) => sheet.head.exposure);
   const geometry = held?.geometry ?? resting;
   const hold = useCallback(
-    (panel: PanelId, frame: Frame) => setHeld({ panel, frame, geometry }),
-    [geometry],
+    (panel: PanelId, frame: Frame) =>
+      setHeld({ panel, frame: Math.max(1, nearestDrawn(frame, exposure)), geometry }),
+    [geometry, exposure],
   );
   return {
     geometry,

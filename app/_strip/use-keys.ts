@@ -1,5 +1,6 @@
 "use client";
 import { useEffect } from "react";
+import { nextDrawn } from "../../lib/motion";
 import { addPanel, removePanel, slidePanel } from "../../lib/sheet";
 import { doPassOn } from "../_pass-on";
 import { neighbour } from "../_play";
@@ -185,6 +186,7 @@ function slide(event: KeyboardEvent, { room, workspace, mayDraw }: Hands): boole
   const id = workspace.getState().panel;
   const panel = room.sheet.getSnapshot().panels.find((candidate) => candidate.id === id);
   if (by === 0 || !mayDraw || panel === undefined) return false;
-  if (panel.frame + by >= 1) slidePanel(room.drawing, panel.id, panel.frame + by);
+  const to = nextDrawn(panel.frame, by, room.sheet.getSnapshot().head.exposure);
+  if (to >= 1) slidePanel(room.drawing, panel.id, to);
   return true;
 }

@@ -53,6 +53,8 @@ export const strip = {
     weightOn: "Weight",
     nobody: "not said",
     frame: "Frame",
+    hold: "Hold",
+    holdHint: "frames the pose is kept beyond its exposure; play and the ruler keep it",
     place: "Place, legs",
     placeHint: "where the panel's middle stands on the ground; empty follows the advance",
     desk: "Draw it large",
@@ -73,6 +75,7 @@ export const strip = {
     side === "" ? `frame ${frame}, ${pose}` : `frame ${frame}, ${pose}, weight on ${side}`,
   ruler: "Ruler",
   margin: "Margin",
+  held: (frame: number, hold: number) => `frame ${frame}, held for ${hold} more`,
   stem: (pose: string, side: string) =>
     `Frame of ${pose}${side === "" ? "" : ` ${side}`}: arrow keys move it`,
   zoom: {

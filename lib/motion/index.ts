@@ -9,5 +9,6 @@ export {
 } from "./even-frames";
 export { type Exposure, nearestDrawn, nextDrawn } from "./exposure";
 export type { Frame } from "./frame";
+export { type Kept, lastHeld, poseOn } from "./hold";
 export { POSES, type PoseName } from "./pose";
 export { type Moment, roomIn, type Span, spreadFrames } from "./spread-frames";

@@ -48,6 +48,7 @@ export { relabelPanel } from "./verbs/relabel-panel";
 export { removePanel } from "./verbs/remove-panel";
 export { retime } from "./verbs/retime";
 export { rubOut } from "./verbs/rub-out";
+export { setHold } from "./verbs/set-hold";
 export { setPlace } from "./verbs/set-place";
 export { shiftBody } from "./verbs/shift-body";
 export { slidePanel } from "./verbs/slide-panel";

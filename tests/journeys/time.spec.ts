@@ -1,13 +1,22 @@
-import type { Page } from "@playwright/test";
+import type { Locator, Page } from "@playwright/test";
 import { expect, ownBoard, test } from "../support/journey";
 import { tabTo } from "../support/journey-keys";
-import { labelOf } from "../support/journey-papers";
+import { across, labelOf, onScreen, paperAt } from "../support/journey-papers";
 import { exportSheet, framesOf, startWalk } from "../support/journey-sheet";
+import { type ScreenPoint, takePen } from "../support/pen";
 
 const board = ownBoard();
 
 const PLAIN = [1, 4, 7, 10, 13, 16, 19, 22, 25];
 const UNEVEN = [1, 6, 7, 10, 13, 17, 19, 22, 25];
+
+const foot = (page: Page, which: string) => page.getByRole("slider", { name: `Frame of ${which}` });
+
+async function middleOf(element: Locator): Promise<ScreenPoint> {
+  const box = await element.boundingBox();
+  if (box === null) throw new Error("it is not on screen");
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
 
 /** Moves two panels off their even frames, by keys. */
 async function unsettle(page: Page): Promise<void> {
@@ -87,4 +96,56 @@ test("a walk is retimed by keyboard alone, whole and by a step", async ({ newcom
   await page.keyboard.press("Control+z");
   await page.keyboard.press("Control+z");
   await expect.poll(() => framesOf(page)).toEqual(PLAIN);
+});
+
+test("on twos a foot goes from drawn frame to drawn frame, by pen and by keys", async ({
+  newcomer,
+}) => {
+  const page = await newcomer();
+  await startWalk(page, board.url, "Every second frame");
+  await page.getByRole("button", { name: "on ones" }).click();
+  await expect(page.getByRole("button", { name: "on twos" })).toBeVisible();
+  expect(await framesOf(page)).toEqual(PLAIN); // what was drawn stays where it is
+
+  const passing = foot(page, "passing left");
+  const from = await middleOf(passing);
+  const width = ((await middleOf(foot(page, "contact right"))).x - from.x) / 6;
+  const pen = await takePen(page);
+  await pen.down(from);
+  await pen.move([{ x: from.x + 1.2 * width, y: from.y }]);
+  await expect(passing).toHaveAttribute("aria-valuenow", "9");
+  await pen.up();
+  await passing.press("ArrowLeft");
+  await expect(passing).toHaveAttribute("aria-valuenow", "7");
+  await foot(page, "down left").press("ArrowRight"); // from an even frame to the next drawn one
+  await foot(page, "up left").press("ArrowLeft");
+  await expect.poll(() => framesOf(page)).toEqual([1, 5, 7, 9, 13, 16, 19, 22, 25]);
+});
+
+test("a hold is set by number, seen on the ruler, and kept by play", async ({ newcomer }) => {
+  const page = await newcomer();
+  await startWalk(page, board.url, "Held");
+  const pen = await takePen(page);
+  for (const frame of [1, 4]) await pen.draw(await onScreen(paperAt(page, frame), across(500)));
+  await labelOf(page, 1).click();
+  const hold = page.getByRole("navigation", { name: "Tray" }).getByLabel("Hold");
+  await hold.fill("22");
+  await hold.press("Enter");
+  await expect(foot(page, "contact left").first()).toHaveAttribute(
+    "aria-valuetext",
+    "frame 1, held for 22 more",
+  );
+  expect((await exportSheet(page)).file.panels[0]?.hold).toBe(22);
+
+  // Frames 1 to 23 of 24 show the held contact; only the last shows the down that began under it.
+  const stage = page.getByRole("region", { name: "The strip at speed" });
+  await page.getByRole("button", { name: "Play the strip" }).click();
+  await stage.getByRole("button", { name: "¼" }).click();
+  const shown = () => stage.locator("footer p").textContent();
+  await expect.poll(shown, { intervals: [20] }).toMatch(/^1[0-9]\s*contact$/);
+  await expect.poll(shown, { intervals: [20] }).toMatch(/^24\s*down$/);
+  await page.keyboard.press("Escape");
+
+  await page.keyboard.press("Control+z");
+  await expect(foot(page, "contact left").first()).toHaveAttribute("aria-valuetext", "frame 1");
 });

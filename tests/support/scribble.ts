@@ -24,6 +24,7 @@ import {
   removePanel,
   retime,
   rubOut,
+  setHold,
   setPlace,
   shiftBody,
   slidePanel,
@@ -58,6 +59,7 @@ const ACTS: Readonly<Record<string, (turn: Turn) => void>> = {
   slide: ({ peer, panel, throws }) => slidePanel(peer.doc, panel, 1 + throws.below(30)),
   label: ({ peer, panel, throws }) => relabelPanel(peer.doc, panel, somePanel(throws)),
   place: ({ peer, panel, throws }) => setPlace(peer.doc, panel, throws.of([null, 0.5, 1])),
+  hold: ({ peer, panel, throws }) => setHold(peer.doc, panel, throws.below(9)),
   add: ({ peer, throws }) => addPanel(peer.doc, newPanelId(throws.bytes), somePanel(throws)),
   remove: ({ peer, panel }) => removePanel(peer.doc, panel),
   rub: ({ peer, panels, throws }) => {

@@ -68,9 +68,10 @@ describe("the panel that shows", () => {
       panelAt(
         [first ?? panels[0], ...bare].filter((panel) => panel !== undefined),
         16,
+        1,
       ),
     ).toBe(first);
-    expect(panelAt(strip().panels, 16)).toBeUndefined();
+    expect(panelAt(strip().panels, 16, 1)).toBeUndefined();
   });
   it.each([
     { frame: 1, shows: 1 },
@@ -78,6 +79,12 @@ describe("the panel that shows", () => {
     { frame: 4, shows: 4 },
     { frame: 24, shows: 22 },
   ])("is the one at $shows while frame $frame is on", ({ frame, shows }) => {
-    expect(panelAt(panels, frame)?.frame).toBe(shows);
+    expect(panelAt(panels, frame, 1)?.frame).toBe(shows);
+  });
+  it("stays on while it is held, also over the next one's frame", () => {
+    const held = panels.map((panel) => (panel.frame === 4 ? { ...panel, hold: 4 } : panel));
+    const shows = (frame: number, exposure: 1 | 2) => panelAt(held, frame, exposure)?.frame;
+    expect([7, 8, 9, 10].map((frame) => shows(frame, 1))).toEqual([4, 4, 7, 10]);
+    expect([8, 9, 10].map((frame) => shows(frame, 2))).toEqual([4, 4, 10]); // a frame more on twos
   });
 });

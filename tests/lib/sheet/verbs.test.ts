@@ -14,6 +14,7 @@ import {
   removePanel,
   rubOut,
   SCHEMA,
+  setHold,
   setPlace,
   slidePanel,
   writeSheet,
@@ -37,17 +38,19 @@ describe("verbs", () => {
     slidePanel(doc, id, 2);
     relabelPanel(doc, id, { pose: "down", weightOn: "right" });
     setPlace(doc, id, 0.25);
+    setHold(doc, id, 6);
     placeMark(doc, id, "front", "left-toe", { x: 1.5, y: 2.25, precision: 4 });
     liftMark(doc, id, "front", "left-toe");
     amendHead(doc, { title: "Heavy sack", kind: "heavy" });
     removePanel(doc, "newpanel");
-    expect(origins).toEqual(Array(8).fill(ORIGIN.hand));
+    expect(origins).toEqual(Array(9).fill(ORIGIN.hand));
     const sheet = readSheet(doc);
     expect(sheet.panels.find((panel) => panel.id === id)).toMatchObject({
       frame: 2,
       pose: "down",
       weightOn: "right",
       place: 0.25,
+      hold: 6,
       marks: { front: {} },
     });
     expect(sheet.head).toMatchObject({ title: "Heavy sack", kind: "heavy" });
@@ -68,6 +71,10 @@ describe("verbs", () => {
     for (const [act, message] of [
       [() => slidePanel(doc, id, 1.5), /a whole number 1 to 100000, got 1.5/],
       [() => slidePanel(doc, id, 0), /got 0/],
+      [
+        () => setHold(doc, id, -1),
+        /setHold needs a hold that is a whole number 0 to 10000, got -1/,
+      ],
       [() => setPlace(doc, id, Number.NaN), /setPlace needs a place/],
       [() => placeMark(doc, id, "side", "head", mark), /\[x, y, precision\] finite numbers/],
       [() => relabelPanel(doc, id, { pose: junk("jump"), weightOn: null }), /got "jump"/],
