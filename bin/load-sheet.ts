@@ -36,5 +36,8 @@ function inOneLine(error: unknown): string {
   const code = error instanceof Error && "code" in error ? error.code : undefined;
   if (code === "ENOENT") return "expected a file, there is none of this name";
   if (code === "EACCES" || code === "EPERM") return "expected a file that may be read";
+  if (code === "ENOTDIR") return "expected a file in a folder, part of this path is no folder";
+  if (code === "ENAMETOOLONG") return "expected a file, no file can have so long a name";
+  if (typeof code === "string") return `expected a file that can be read (${code})`;
   throw error;
 }
