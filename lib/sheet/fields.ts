@@ -6,27 +6,32 @@ import { above, type Field, oneOf, orNull, record, text, whole, within } from ".
 import type { Panel, SheetHead } from "./sheet";
 
 const TRAVELS: readonly Travel[] = ["on-the-spot", "travelling"];
-const MAX_FRAME = 100_000; // over an hour at 24 a second
+const MAX_FRAME = 100_000; // no source, generous: over an hour at 24 a second
 
-/** Every field of a sheet's head. Limits are wide: they keep out what is damaged, not what is odd. */
+/**
+ * Every field of a sheet's head. Limits are wide: they keep out what is damaged, not what is odd. A
+ * limit without a source beside it has none: it is generous, many times what a walk has ever needed.
+ *
+ * Units:   as said beside each
+ */
 export const HEAD_FIELDS: { readonly [K in keyof SheetHead]: Field<SheetHead[K]> } = {
-  title: text(200),
-  shot: text(200),
+  title: text(200), // characters; no source, generous: a brief asks for up to 120
+  shot: text(200), // characters; no source, generous: a brief asks for up to 60
   kind: oneOf(KINDS),
-  framesPerSecond: above(0, 1000),
+  framesPerSecond: above(0, 1000), // no source, generous: film has 24, motion capture 120
   exposure: oneOf([1, 2]),
   yardstick: oneOf(YARDSTICKS),
   travel: oneOf(TRAVELS),
-  framesPerStep: record({ left: whole(1, 1000), right: whole(1, 1000) }),
-  stepLength: above(0, 10),
-  advance: within(-10, 10),
+  framesPerStep: record({ left: whole(1, 1000), right: whole(1, 1000) }), // frames; no source, generous
+  stepLength: above(0, 10), // leg lengths; no source, generous: two legs span less than 2
+  advance: within(-10, 10), // leg lengths a frame; no source, generous: a step a frame, either way
   build: record({
-    headsTall: above(0, 100),
-    legShare: above(0, 1),
-    statureMetres: orNull(above(0, 1000)),
+    headsTall: above(0, 100), // heads; no source, generous
+    legShare: above(0, 1), // of stature: a leg is a part of it
+    statureMetres: orNull(above(0, 1000)), // metres; no source, generous: giants walk too
   }),
   loop: inOrder(record({ from: whole(1, MAX_FRAME), to: whole(1, MAX_FRAME) })),
-  credit: text(2000),
+  credit: text(2000), // characters; no source, generous: a page of names
 };
 
 /** A panel's fields beside its marks and its ink. */
@@ -34,10 +39,10 @@ export const PANEL_FIELDS: {
   readonly [K in keyof Omit<Panel, "id" | "marks" | "ink">]: Field<Panel[K]>;
 } = {
   frame: whole(1, MAX_FRAME),
-  hold: whole(0, 10_000),
+  hold: whole(0, 10_000), // frames; no source, generous
   pose: oneOf(POSES),
   weightOn: orNull(oneOf(SIDES)),
-  place: orNull(within(-100_000, 100_000)),
+  place: orNull(within(-100_000, 100_000)), // leg lengths; no source, generous
 };
 
 export const ID_FIELD: Field<string> = {
@@ -51,7 +56,7 @@ export type MarkTriple = readonly [x: number, y: number, precision: number];
 const FAR = 131_071; // panel units; as far out as ink is kept
 
 export const MARK_FIELD: Field<MarkTriple> = {
-  expected: "[x, y, precision] finite numbers",
+  expected: `[x, y, precision], numbers from -${FAR} to ${FAR}, precision not below 0`,
   fits: (value): value is MarkTriple => {
     if (!(Array.isArray(value) && value.length === 3)) return false;
     const [x, y, precision] = value;
@@ -60,7 +65,7 @@ export const MARK_FIELD: Field<MarkTriple> = {
 };
 
 export const POINT_FIELD: Field<InkPoint> = {
-  expected: "[x, y, pressure] finite numbers, pressure 0 to 1",
+  expected: `[x, y, pressure], x and y numbers from -${FAR} to ${FAR}, pressure 0 to 1`,
   fits: (value): value is InkPoint => {
     if (!(Array.isArray(value) && value.length === 3)) return false;
     const [x, y, pressure] = value;

@@ -19,6 +19,9 @@ import { shown } from "./shown";
 
 const MAX_ENTRIES = 1_000_000; // panels or strokes; the size of the file is reached long before
 
+/** Some editors put it before a file's text; JSON knows nothing of it, and a browser drops it. */
+const BYTE_ORDER_MARK = "\uFEFF";
+
 /**
  * Reads a sheet file, whole or not at all.
  *
@@ -68,7 +71,7 @@ interface Ids {
 
 function parsed(text: string): unknown {
   try {
-    return JSON.parse(text);
+    return JSON.parse(text.startsWith(BYTE_ORDER_MARK) ? text.slice(1) : text);
   } catch (cause) {
     const got = text.trim() === "" ? "an empty file" : "text that is none, or was cut short";
     throw new SheetFileError("not-json", `expected JSON, got ${got}`, { cause });

@@ -90,6 +90,12 @@ describe("a sheet file", () => {
     expect(validate(JSON.parse(text))).toBe(true);
   });
 
+  it("is read with or without the mark that some editors put before a text", () => {
+    expect(readSheetFile(`\uFEFF${sheetFileText(SOME_INK)}`)).toEqual(SOME_INK);
+    expect(refusal("\uFEFF").message).toBe("expected JSON, got an empty file");
+    expect(refusal(`\uFEFF\uFEFF${sheetFileText(SOME_INK)}`).code).toBe("not-json");
+  });
+
   it("is JSON of the same object, with a stroke's points on one line", () => {
     const text = sheetFileText(SOME_INK);
     expect(JSON.parse(text)).toEqual(JSON.parse(JSON.stringify(toSheetFile(SOME_INK))));
@@ -179,12 +185,12 @@ const DAMAGES: readonly (readonly [path: string, value: unknown, says: string])[
   [
     "panels.3.marks.side.left-knee",
     [1, 2],
-    "panels[3].marks.side.left-knee: expected [x, y, precision] finite numbers, got [1, 2]",
+    "panels[3].marks.side.left-knee: expected [x, y, precision], numbers from -131071 to 131071, precision not below 0, got [1, 2]",
   ],
   [
     "panels.3.marks.side.left-knee",
     [1, "2", 3],
-    'panels[3].marks.side.left-knee: expected [x, y, precision] finite numbers, got [1, "2", 3]',
+    'panels[3].marks.side.left-knee: expected [x, y, precision], numbers from -131071 to 131071, precision not below 0, got [1, "2", 3]',
   ],
   [
     "panels.3.marks.front.head",
@@ -193,8 +199,8 @@ const DAMAGES: readonly (readonly [path: string, value: unknown, says: string])[
   ],
   [
     "panels.3.marks.front.head",
-    [1e6, 2, 1],
-    "panels[3].marks.front.head: expected [x, y, precision]",
+    [18_346_500, 2, 1],
+    "panels[3].marks.front.head: expected [x, y, precision], numbers from -131071 to 131071, precision not below 0, got [18346500, 2, 1]",
   ],
   ["panels.3.ink.front", {}, "panels[3].ink.front: expected a list of 0 to 1000000, got an object"],
   ["panels.3.ink.side.0.nib", "crayon", 'panels[3].ink.side[0].nib: expected "fine" or "broad"'],
@@ -210,7 +216,7 @@ const DAMAGES: readonly (readonly [path: string, value: unknown, says: string])[
   [
     "panels.3.ink.side.0.points.1",
     [1, 2, 1.5],
-    "panels[3].ink.side[0].points[1]: expected [x, y, pressure] finite numbers, pressure 0 to 1",
+    "panels[3].ink.side[0].points[1]: expected [x, y, pressure], x and y numbers from -131071 to 131071, pressure 0 to 1",
   ],
   ["panels.3.ink.side.0.points.1", [1, null, 1], "panels[3].ink.side[0].points[1]: expected [x, y"],
   ["panels.3.ink.side.0.pen", 1, "panels[3].ink.side[0]: expected only id, nib"],

@@ -76,7 +76,7 @@ describe("verbs", () => {
         /setHold needs a hold that is a whole number 0 to 10000, got -1/,
       ],
       [() => setPlace(doc, id, Number.NaN), /setPlace needs a place/],
-      [() => placeMark(doc, id, "side", "head", mark), /\[x, y, precision\] finite numbers/],
+      [() => placeMark(doc, id, "side", "head", mark), /\[x, y, precision\], numbers from -131071/],
       [() => relabelPanel(doc, id, { pose: junk("jump"), weightOn: null }), /got "jump"/],
       [() => addPanel(doc, id, { frame: 3, pose: "up", weightOn: null }), /needs a new id/],
       [() => addPanel(doc, "x", { frame: 3, pose: junk("hop"), weightOn: null }), /got "hop"/],
