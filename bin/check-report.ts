@@ -9,6 +9,7 @@ const UNITS: Readonly<Record<Unit, string>> = {
   share: "share",
   "leg/frame": "leg length/frame",
   rad: "rad",
+  poses: "poses",
 };
 
 /**

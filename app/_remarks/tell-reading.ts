@@ -19,6 +19,8 @@ export function tellReading({ value, plusMinus, unit }: Reading): string {
       return tellDegrees(value, plusMinus);
     case "share":
       return `${withSlack(100 * value, 100 * plusMinus, 0)} %`;
+    case "poses":
+      return `${withSlack(value, plusMinus, 0)} ${value === 1 ? "pose" : "poses"}`;
     case "frames":
       return `${withSlack(value, plusMinus, Number.isInteger(value) ? 0 : 1)} ${value === 1 ? "frame" : "frames"}`;
   }

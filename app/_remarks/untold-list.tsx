@@ -15,7 +15,7 @@ export function UntoldList({ cannotTell }: { readonly cannotTell: readonly Canno
       <ul className={styles.needs}>
         {needs.map(({ needs: what, checks }) => (
           <li key={what}>
-            {what} <span>({checks.map((check) => words.check[check] ?? check).join(", ")})</span>
+            {what} <span>({checks.map((check) => words.check[check]).join(", ")})</span>
           </li>
         ))}
       </ul>

@@ -1,5 +1,5 @@
 import type { Side } from "../../lib/body";
-import type { Level, PanelReadingId, Yardstick } from "../../lib/gait";
+import type { CheckId, Level, PanelReadingId, Yardstick } from "../../lib/gait";
 
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
@@ -52,10 +52,17 @@ export const remarks = {
   untold: (count: number) => plural(count, "question is still open", "questions are still open"),
   untoldLead: "The board does not guess. To answer, it needs:",
   check: {
+    "missing-pose": "missing poses",
+    "pose-order": "order of poses",
     "hip-order": "hip heights",
+    "weight-side": "weight from the side",
+    "weight-front": "weight from the front",
     slide: "planted foot",
+    float: "floating feet",
+    sink: "sinking feet",
+    "foot-roll": "roll of the foot",
     gaps: "timing",
-  } as Readonly<Record<string, string>>,
+  } satisfies Record<CheckId, string>,
   notJudged: "Not judged:",
 
   yardstick: {

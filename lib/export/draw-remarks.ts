@@ -61,7 +61,14 @@ export function drawRemarks(surface: Surface, on: RemarksOnPanel): void {
 type Pointer = (surface: Surface, drawing: RemarkDrawing) => void;
 
 const POINTERS: Readonly<Record<CheckId, Pointer | null>> = {
-  slide: pointAtSlip,
+  "missing-pose": null,
+  "pose-order": null,
   "hip-order": pointAtHips,
+  "weight-side": null,
+  "weight-front": null,
+  slide: pointAtSlip,
+  float: null,
+  sink: null,
+  "foot-roll": null,
   gaps: null,
 };

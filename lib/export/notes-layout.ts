@@ -41,8 +41,15 @@ const COLUMNS = 3;
 const COLUMN_GAP = 44;
 const NOTE_GAP = 20;
 const CHECK_WORDS: Readonly<Record<CheckId, string>> = {
+  "missing-pose": "Missing poses need",
+  "pose-order": "The order of poses needs",
   "hip-order": "Hip heights need",
+  "weight-side": "The weight from the side needs",
+  "weight-front": "The weight from the front needs",
   slide: "Slipping feet need",
+  float: "Floating feet need",
+  sink: "Sinking feet need",
+  "foot-roll": "The feet's roll needs",
   gaps: "Timing needs",
 };
 

@@ -5,8 +5,11 @@ import type { Yardstick } from "./walk";
 
 export type Level = "shows" | "may-show" | "tidy";
 
-/** Units a reading may come in. `leg` is a leg length, `share` a fraction of 1, `rad` a radian. */
-export type Unit = "leg" | "frames" | "share" | "leg/frame" | "rad";
+/**
+ * Units a reading may come in. `leg` is a leg length, `share` a fraction of 1, `rad` a radian,
+ * `poses` a count of panels.
+ */
+export type Unit = "leg" | "frames" | "share" | "leg/frame" | "rad" | "poses";
 
 export interface Reading {
   readonly value: number;
@@ -16,7 +19,17 @@ export interface Reading {
 }
 
 /** Ids of the checks that exist. */
-export type CheckId = "hip-order" | "slide" | "gaps";
+export type CheckId =
+  | "missing-pose"
+  | "pose-order"
+  | "hip-order"
+  | "weight-side"
+  | "weight-front"
+  | "slide"
+  | "float"
+  | "sink"
+  | "foot-roll"
+  | "gaps";
 
 /** Where on the drawing a remark points. */
 export interface Spot {

@@ -13,7 +13,7 @@ export type {
 } from "./finding";
 export { froude } from "./froude";
 export type { GapCell } from "./gap-row";
-export { type GroundMark, groundMark, placeOf } from "./ground-mark";
+export { type GroundMark, type GroundPace, groundMark, placeOf } from "./ground-mark";
 export type { BandPoint, HipBand, HipCurve, HipPoint } from "./hip-curve";
 export { type HipHeight, hipHeight } from "./hip-height";
 export {

@@ -2,7 +2,17 @@ import type { CheckId } from "./finding";
 import type { WalkKind } from "./walk";
 
 /** What a kind of walk asks not to be judged: a check, or a part of one. */
-export type QuietTopic = "hip-order" | "hip-order:up" | "gaps" | "gaps:sides";
+export type QuietTopic =
+  | "missing-pose"
+  | "missing-pose:up"
+  | "pose-order"
+  | "hip-order"
+  | "hip-order:up"
+  | "weight-side"
+  | "weight-front"
+  | "foot-roll"
+  | "gaps"
+  | "gaps:sides";
 
 /** Said once for a walk: what is not judged, and why not. */
 export interface Quieted {
@@ -13,10 +23,14 @@ export interface Quieted {
 
 const NOT_JUDGED: Readonly<Record<WalkKind, readonly Quieted[]>> = {
   plain: [],
-  heavy: [quiet("hip-order", "hip-order:up", "a heavy walk need not rise to its up")],
+  heavy: [
+    quiet("missing-pose", "missing-pose:up", "a heavy walk need not have an up"),
+    quiet("hip-order", "hip-order:up", "a heavy walk need not rise to its up"),
+    quiet("weight-side", "weight-side", "a load is carried ahead of the feet or behind them"),
+  ],
   limp: [quiet("gaps", "gaps:sides", "a limp takes its two steps in different times")],
-  sneak: [],
-  child: [],
+  sneak: [quiet("foot-roll", "foot-roll", "a sneak puts its feet down toe first")],
+  child: [quiet("foot-roll", "foot-roll", "a small child puts its feet down flat")],
   "double-bounce": [
     quiet(
       "hip-order",
@@ -26,7 +40,12 @@ const NOT_JUDGED: Readonly<Record<WalkKind, readonly Quieted[]>> = {
   ],
   march: [],
   free: [
+    quiet("missing-pose", "missing-pose", "a free walk has the poses it has"),
+    quiet("pose-order", "pose-order", "a free walk keeps its own order of poses"),
     quiet("hip-order", "hip-order", "a free walk keeps its own order of heights"),
+    quiet("weight-side", "weight-side", "a free walk carries its weight its own way"),
+    quiet("weight-front", "weight-front", "a free walk carries its weight its own way"),
+    quiet("foot-roll", "foot-roll", "a free walk rolls its feet its own way"),
     quiet("gaps", "gaps", "a free walk keeps its own time"),
   ],
 };

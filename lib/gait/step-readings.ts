@@ -1,17 +1,9 @@
-import {
-  frontToGround,
-  type JointName,
-  type LegLength,
-  type LimbJoint,
-  limbJoint,
-  markOf,
-  otherSide,
-  type Side,
-} from "../body";
+import { type JointName, type LimbJoint, limbJoint, otherSide, type Side } from "../body";
 import { rootSumSquare } from "../geometry";
 import type { Frame, StepPose } from "../motion";
 import { type Answer, answerOf, type NoReading } from "./answer";
 import { stepFrames } from "./expected-frames";
+import { frontMark } from "./front-mark";
 import type { Step } from "./step";
 import type { Study } from "./study";
 import type { WalkPanel } from "./walk";
@@ -78,7 +70,7 @@ function stepLength(study: Study, step: Step): Answer {
 
 /** Step width: between the feet as they stand, across the walk. Leg lengths. */
 function stepWidth(study: Study, step: Step): Answer {
-  const at = (panel: WalkPanel, joint: JointName) => across(panel, joint, study.leg);
+  const at = (panel: WalkPanel, joint: JointName) => frontMark(panel, joint, study.leg);
   const needs = "the landing foot marked at both contacts, in the front view";
   return betweenFeet(study, step, ACROSS, {
     at,
@@ -119,12 +111,6 @@ const NO_NEXT: NoReading = {
   kind: "cannot-tell",
   needs: "the contact that ends the step, and whose weight it carries",
 };
-
-function across(panel: WalkPanel, joint: JointName, leg: LegLength) {
-  const mark = markOf(panel.marks.front, joint);
-  if (mark === null || leg.kind === "cannot-tell") return null;
-  return { z: frontToGround(mark, leg.value).z, plusMinus: mark.precision / leg.value };
-}
 
 function hipAt(study: Study, step: Step, pose: StepPose): Answer {
   const panel = step[pose];

@@ -27,7 +27,7 @@ const BEFORE_THE_WALK: ReadonlySet<PoseName> = new Set(["stand", "lead-in"]);
  * Errors:  none; what was not drawn or said is null
  */
 export function findSteps(panels: readonly WalkPanel[]): readonly Step[] {
-  const walking = panels.filter((panel) => !BEFORE_THE_WALK.has(panel.pose));
+  const walking = walkingPanels(panels);
   const starts = walking.flatMap((panel, index) => (panel.pose === "contact" ? [index] : []));
   return starts.flatMap((start, nth) => {
     const end = starts[nth + 1];
@@ -36,6 +36,11 @@ export function findSteps(panels: readonly WalkPanel[]): readonly Step[] {
     if (between.length === 1 && next === null) return [];
     return stepOf(between, next);
   });
+}
+
+/** The panels of the walk itself, without stands and lead-ins. */
+export function walkingPanels(panels: readonly WalkPanel[]): readonly WalkPanel[] {
+  return panels.filter((panel) => !BEFORE_THE_WALK.has(panel.pose));
 }
 
 function stepOf(panels: readonly WalkPanel[], next: WalkPanel | null): Step[] {
@@ -60,7 +65,7 @@ function stepOf(panels: readonly WalkPanel[], next: WalkPanel | null): Step[] {
 }
 
 /** The side that every panel which names one agrees on. */
-function agreedSide(panels: readonly WalkPanel[]): Side | null {
+export function agreedSide(panels: readonly WalkPanel[]): Side | null {
   const sides = new Set(panels.map((panel) => panel.weightOn).filter((side) => side !== null));
   const [only, second] = [...sides];
   return second === undefined ? (only ?? null) : null;

@@ -1,7 +1,7 @@
 import { type JointName, type LegLength, type ViewMarks, withFootOfStand } from "../body";
 import type { NoReading } from "./answer";
 import type { Finding } from "./finding";
-import { type GroundMark, groundMark } from "./ground-mark";
+import { FROM_THE_MIDDLE, type GroundMark, groundMark } from "./ground-mark";
 import { type HipHeight, hipHeight } from "./hip-height";
 import { type PanelReading, panelReadings } from "./panel-readings";
 import { findSteps, type Step } from "./step";
@@ -19,6 +19,8 @@ export interface Study {
   readingsOf(panel: WalkPanel): readonly PanelReading[];
   /** A mark of the side view in ground space, or null. */
   ground(panel: WalkPanel, joint: JointName): GroundMark | null;
+  /** The same counted from the panel's middle: for what is compared within one panel, wherever it stands. */
+  seen(panel: WalkPanel, joint: JointName): GroundMark | null;
 }
 
 /** One question about a walk: a pure function of its study. */
@@ -75,5 +77,6 @@ export function studyWalk(walk: Walk, yardstick: Yardstick): Study {
     hipOf: (panel) => factsOf(panel, measure).hip,
     readingsOf: (panel) => factsOf(panel, measure).readings,
     ground: (panel, joint) => groundMark(factsOf(panel, measure).whole, joint, walk, leg),
+    seen: (panel, joint) => groundMark(factsOf(panel, measure).whole, joint, FROM_THE_MIDDLE, leg),
   };
 }

@@ -27,3 +27,10 @@ export function listed(items: readonly string[]): string {
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
+
+/** An angle as a person reads it: "12 ± 2°", or "12°" when it is exact. Units: radians in. */
+export function degrees({ value, plusMinus }: Pick<Reading, "value" | "plusMinus">): string {
+  const inDegrees = (angle: number) => ((180 * angle) / Math.PI).toFixed(0);
+  const shown = inDegrees(Math.abs(value));
+  return plusMinus > 0 ? `${shown} ± ${inDegrees(plusMinus)}°` : `${shown}°`;
+}

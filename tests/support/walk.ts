@@ -1,5 +1,6 @@
-import type { JointName, Mark, PoseMarks, Side, ViewMarks } from "../../lib/body";
+import type { JointName, Mark, Side, ViewMarks } from "../../lib/body";
 import type { Walk, WalkKind, WalkPanel } from "../../lib/gait";
+import { VIEWS, type View } from "../../lib/geometry";
 import type { StepPose } from "../../lib/motion";
 
 /** Panels of the built walk, in frame order: two steps and the contact that ends the second. */
@@ -27,6 +28,20 @@ export interface StepFrames {
   readonly right: number;
 }
 
+/** Where the heel of the foot that carries stands, in steps from the body at contact: hips 9 % ahead at passing. */
+const HEEL = 22 / 72;
+const TOE_UP = 0.1; // leg lengths, of the foot that lands
+
+/** Seen from the front, leg lengths: half between the feet, half between the hips. */
+const HALF = { feet: 0.055, hips: 0.095 } as const;
+/** How far the hips are shifted toward the foot that carries, leg lengths. */
+const SHIFT: Readonly<Record<StepPose, number>> = {
+  contact: 0,
+  down: 0.01,
+  passing: 0.025,
+  up: 0.02,
+};
+
 /** How the walk is drawn: its kind and how exactly its marks were placed (share of a leg). */
 export interface Drawn {
   readonly kind?: WalkKind;
@@ -36,8 +51,9 @@ export interface Drawn {
 }
 
 /**
- * A walk on the spot, left step first, on ones: stand at frame 1, then 13 16 19 22 25 … 37. Its feet
- * stay where they land and its hips keep the trade's order; in life's it is sound as well.
+ * A walk on the spot, left step first, on ones: stand at frame 1, then 13 16 19 22 25 … 37, marked in both
+ * views. Its feet land heel first and stay where they land, its weight is over them, and its hips keep
+ * the trade's order; in life's it is sound as well.
  */
 export function walk(drawn: Drawn = {}): Walk {
   const { kind = "plain", precision = 0.005, exposure = 1 } = drawn;
@@ -72,25 +88,28 @@ interface Moment {
 function stepPanel({ nth, side, pose, frame }: Moment, precision: number): WalkPanel {
   const passed = (frame - FIRST) * ADVANCE; // the panel's middle, over the ground
   const body = (nth + AT[pose]) * STEP;
-  const heel = { x: (nth + 0.4) * STEP, y: 0 }; // of the foot that carries
+  const heel = { x: (nth + HEEL) * STEP, y: 0 }; // of the foot that carries
   const far: Side = side === "left" ? "right" : "left";
-  const points = new Map<JointName, readonly [number, number]>([
-    ...leg(side, { x: body, y: HIPS[pose] }, heel),
-    ...leg(far, { x: body, y: HIPS[pose] }, swinging(nth, AT[pose])),
+  const hip = { x: body, y: HIPS[pose] };
+  const points: Points = new Map([
+    ...upperBody(hip),
+    ...leg(side, hip, { heel, toeUp: pose === "contact" ? TOE_UP : 0 }),
+    ...leg(far, hip, { heel: swinging(nth, AT[pose]), toeUp: 0 }),
   ]);
+  const shift = SHIFT[pose] * (side === "right" ? 1 : -1);
   return {
     id: `${side} ${pose}`,
     frame,
     pose,
     weightOn: side,
     place: null,
-    marks: marked(points, passed, precision),
+    marks: { side: marked(points, passed, precision), front: fromAhead(points, shift, precision) },
   };
 }
 
 /** The other heel leaves a step behind and lands a step ahead, lifted in between. */
-function swinging(nth: number, share: number): { x: number; y: number } {
-  return { x: (nth - 0.6 + 2 * share) * STEP, y: 0.12 * Math.sin(Math.PI * share) };
+function swinging(nth: number, share: number): Spot {
+  return { x: (nth - 1 + HEEL + 2 * share) * STEP, y: 0.12 * Math.sin(Math.PI * share) };
 }
 
 interface Spot {
@@ -98,39 +117,78 @@ interface Spot {
   readonly y: number;
 }
 
-function leg(side: Side, hip: Spot, heel: Spot): [JointName, readonly [number, number]][] {
+type Points = ReadonlyMap<JointName, readonly [number, number]>;
+
+function leg(
+  side: Side,
+  hip: Spot,
+  { heel, toeUp }: { readonly heel: Spot; readonly toeUp: number },
+): [JointName, readonly [number, number]][] {
   const ankle = { x: heel.x + 0.05, y: heel.y + 0.08 };
   return [
     [`${side}-hip`, [hip.x, hip.y]],
     [`${side}-knee`, [(hip.x + ankle.x) / 2 + 0.05, (hip.y + ankle.y) / 2]],
     [`${side}-ankle`, [ankle.x, ankle.y]],
     [`${side}-heel`, [heel.x, heel.y]],
-    [`${side}-ball`, [heel.x + 0.18, heel.y]],
-    [`${side}-toe`, [heel.x + 0.25, heel.y]],
+    [`${side}-ball`, [heel.x + 0.18, heel.y + 0.7 * toeUp]],
+    [`${side}-toe`, [heel.x + 0.25, heel.y + toeUp]],
+  ];
+}
+
+/** Trunk, head and hanging arms over the hips. */
+function upperBody({ x, y }: Spot): [JointName, readonly [number, number]][] {
+  return [
+    ["head", [x + 0.03, y + 0.85]],
+    ["neck", [x + 0.01, y + 0.66]],
+    ...(["left", "right"] as const).flatMap((side): [JointName, readonly [number, number]][] => [
+      [`${side}-shoulder`, [x, y + 0.6]],
+      [`${side}-elbow`, [x, y + 0.27]],
+      [`${side}-wrist`, [x + 0.03, y]],
+    ]),
   ];
 }
 
 function stand(precision: number): WalkPanel {
-  const points = new Map<JointName, readonly [number, number]>();
+  const points = new Map(upperBody({ x: 0, y: 1 }));
   for (const side of ["left", "right"] as const) {
     points.set(`${side}-hip`, [0, 1]).set(`${side}-knee`, [0, 0.54]);
     points.set(`${side}-ankle`, [0, 0.08]).set(`${side}-heel`, [-0.05, 0]);
     points.set(`${side}-ball`, [0.13, 0]).set(`${side}-toe`, [0.2, 0]);
   }
-  const marks = marked(points, 0, precision);
-  return { id: "stand", frame: 1, pose: "stand", weightOn: null, place: null, marks };
+  return {
+    id: "stand",
+    frame: 1,
+    pose: "stand",
+    weightOn: null,
+    place: null,
+    marks: { side: marked(points, 0, precision), front: fromAhead(points, 0, precision) },
+  };
 }
 
-function marked(
-  points: ReadonlyMap<JointName, readonly [number, number]>,
-  middle: number,
-  precision: number,
-): PoseMarks {
+function marked(points: Points, middle: number, precision: number): ViewMarks {
   const side: Partial<Record<JointName, Mark>> = {};
   for (const [joint, [x, y]] of points) {
     side[joint] = { x: 360 + (x - middle) * LEG, y: 1080 - y * LEG, precision: precision * LEG };
   }
-  return { side, front: {} };
+  return side;
+}
+
+/** The same heights from ahead: feet on their tracks, the body shifted toward the one that carries. */
+function fromAhead(points: Points, shift: number, precision: number): ViewMarks {
+  const front: Partial<Record<JointName, Mark>> = {};
+  for (const [joint, [, y]] of points) {
+    const half = across(joint, shift);
+    front[joint] = { x: 360 - half * LEG, y: 1080 - y * LEG, precision: precision * LEG };
+  }
+  return front;
+}
+
+/** Where a joint is across the walk, leg lengths to the walker's right. */
+function across(joint: JointName, shift: number): number {
+  const right = joint.startsWith("right") ? 1 : joint.startsWith("left") ? -1 : 0;
+  if (/ankle|heel|ball|toe/.test(joint)) return right * HALF.feet;
+  if (joint.endsWith("knee")) return (right * (HALF.feet + HALF.hips)) / 2 + shift / 2;
+  return right * HALF.hips + shift;
 }
 
 /** The walk with one panel changed. */
@@ -140,9 +198,20 @@ export function withPanel(from: Walk, name: PanelName, change: Partial<WalkPanel
   return { ...from, panels: panels.toSorted((a, b) => a.frame - b.frame) };
 }
 
-/** Both hips of a panel higher by so many leg lengths; below 0, lower. */
+/** Both hips of a panel higher by so many leg lengths, in both views; below 0, lower. */
 export function raise(from: Walk, name: PanelName, legs: number): Walk {
-  return moveMarks(from, name, ["left-hip", "right-hip"], { x: 0, y: legs });
+  return lift(from, name, ["left-hip", "right-hip"], legs);
+}
+
+/** Marks of one panel higher by so many leg lengths, in both views; below 0, lower. */
+export function lift(
+  from: Walk,
+  name: PanelName,
+  joints: readonly JointName[],
+  legs: number,
+): Walk {
+  const bySide = moveMarks(from, name, "side", joints, { x: 0, y: legs });
+  return moveMarks(bySide, name, "front", joints, { x: 0, y: legs });
 }
 
 /** Marks of one panel further ahead by so many leg lengths; below 0, back. */
@@ -152,22 +221,45 @@ export function push(
   joints: readonly JointName[],
   legs: number,
 ): Walk {
-  return moveMarks(from, name, joints, { x: legs, y: 0 });
+  return moveMarks(from, name, "side", joints, { x: legs, y: 0 });
+}
+
+/** Marks of one panel further to the walker's right by so many leg lengths; below 0, to his left. */
+export function shift(
+  from: Walk,
+  name: PanelName,
+  joints: readonly JointName[],
+  legs: number,
+): Walk {
+  return moveMarks(from, name, "front", joints, { x: -legs, y: 0 });
 }
 
 /** A panel's stem moved to another frame; on the spot its drawing goes along with the ground. */
 export function retime(from: Walk, name: PanelName, frame: number): Walk {
   const panel = from.panels.find(({ id }) => id === name);
-  const place = panel === undefined ? null : from.advance * (panel.frame - 1);
-  return withPanel(from, name, { frame, place });
+  const passed = panel === undefined ? 0 : (frame - panel.frame) * from.advance;
+  const gone = changeMarks(from, name, "side", (marks) => {
+    const moved = Object.entries(marks).map(([j, mark]) => [
+      j,
+      { ...mark, x: mark.x - passed * LEG },
+    ]);
+    return Object.fromEntries(moved);
+  });
+  return withPanel(gone, name, { frame });
 }
 
-/** The walk with marks taken off one panel. */
-export function unmark(from: Walk, name: PanelName, joints: readonly JointName[]): Walk {
-  return changeMarks(from, name, (marks) => {
-    const kept = Object.entries(marks).filter(([joint]) => !joints.includes(joint as JointName));
-    return Object.fromEntries(kept);
-  });
+/** The walk with marks taken off one panel, in both views unless one is named. */
+export function unmark(
+  from: Walk,
+  name: PanelName,
+  joints: readonly JointName[],
+  views: readonly View[] = VIEWS,
+): Walk {
+  const without = (marks: ViewMarks) =>
+    Object.fromEntries(
+      Object.entries(marks).filter(([joint]) => !joints.includes(joint as JointName)),
+    );
+  return views.reduce((rest, view) => changeMarks(rest, name, view, without), from);
 }
 
 /** The walk without one of its panels. */
@@ -175,8 +267,14 @@ export function without(from: Walk, name: PanelName): Walk {
   return { ...from, panels: from.panels.filter(({ id }) => id !== name) };
 }
 
-function moveMarks(from: Walk, name: PanelName, joints: readonly JointName[], by: Spot): Walk {
-  return changeMarks(from, name, (marks) => {
+function moveMarks(
+  from: Walk,
+  name: PanelName,
+  view: View,
+  joints: readonly JointName[],
+  by: Spot,
+): Walk {
+  return changeMarks(from, name, view, (marks) => {
     const moved: Partial<Record<JointName, Mark>> = { ...marks };
     for (const joint of joints) {
       const mark = marks[joint];
@@ -187,8 +285,14 @@ function moveMarks(from: Walk, name: PanelName, joints: readonly JointName[], by
   });
 }
 
-function changeMarks(from: Walk, name: PanelName, change: (marks: ViewMarks) => ViewMarks): Walk {
+function changeMarks(
+  from: Walk,
+  name: PanelName,
+  view: View,
+  change: (marks: ViewMarks) => ViewMarks,
+): Walk {
   const panel = from.panels.find(({ id }) => id === name);
   if (panel === undefined) throw new Error(`no panel ${name}`);
-  return withPanel(from, name, { marks: { ...panel.marks, side: change(panel.marks.side) } });
+  const marks = { ...panel.marks, [view]: change(panel.marks[view]) };
+  return withPanel(from, name, { marks });
 }

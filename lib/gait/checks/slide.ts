@@ -127,8 +127,8 @@ function stanceAfter(step: Step, side: Side, from: WalkPanel, passing: WalkPanel
     .filter(({ weightOn }) => weightOn !== otherSide(side));
 }
 
-function isPlaced(panel: WalkPanel, { advance }: Walk): boolean {
-  return Number.isFinite(placeOf(panel, advance));
+function isPlaced(panel: WalkPanel, walk: Walk): boolean {
+  return Number.isFinite(placeOf(panel, walk));
 }
 
 function travel(start: GroundMark, end: GroundMark): Reading {

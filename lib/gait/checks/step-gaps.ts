@@ -1,4 +1,3 @@
-import { otherSide } from "../../body";
 import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
 import { expectedFrames, stepFrames, type Timed } from "../expected-frames";
@@ -7,6 +6,7 @@ import type { Step } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { capital, framesInWords, sided } from "../words";
+import { nextContact, whoseStep } from "./step-words";
 
 /** Two neighbouring panels, the frames between them, and the frames that were expected. */
 interface Gap {
@@ -22,14 +22,18 @@ interface Gap {
  */
 export function spacing(study: Study, step: Step): Finding {
   const timed = expectedFrames(step, "trade", study.walk);
-  if (timed === null) return cannotTell(step, nextContact(step));
-  if (timed.length < 3) return cannotTell(step, `a pose between the contacts of ${whose(step)}`);
+  if (timed === null) return cannotTell(step, nextContact(step.weightOn, step.contact));
+  if (timed.length < 3)
+    return cannotTell(step, `a pose between the contacts of ${whoseStep(step.weightOn)}`);
   if (!rises(timed)) {
-    return cannotTell(step, `the poses of ${whose(step)} in the order down, passing, up`);
+    return cannotTell(
+      step,
+      `the poses of ${whoseStep(step.weightOn)} in the order down, passing, up`,
+    );
   }
   const uneven = gapsOf(timed).toSorted((a, b) => off(b) - off(a));
   const [worst] = uneven;
-  if (worst === undefined) return cannotTell(step, nextContact(step));
+  if (worst === undefined) return cannotTell(step, nextContact(step.weightOn, step.contact));
   const allowed = study.walk.exposure;
   if (!clearlyBeyond(off(worst), 0, allowed)) {
     return sound(step, { value: off(worst), plusMinus: 0, unit: "frames" });
@@ -69,8 +73,9 @@ const PASSING_SPREAD = 0.06;
 export function passingShare(study: Study, step: Step): Finding {
   const length = stepFrames(step);
   const { contact, next, passing } = step;
-  if (length === null || next === null) return cannotTell(step, nextContact(step));
-  if (passing === null) return cannotTell(step, `the passing of ${whose(step)} drawn`);
+  if (length === null || next === null)
+    return cannotTell(step, nextContact(step.weightOn, step.contact));
+  if (passing === null) return cannotTell(step, `the passing of ${whoseStep(step.weightOn)} drawn`);
   const value = (passing.frame - contact.frame) / length;
   if (!Number.isFinite(value)) return cannotTell(step, "the frame of the passing");
   // A pose shown for n frames stands for a moment anywhere within them.
@@ -94,7 +99,7 @@ export function passingShare(study: Study, step: Step): Finding {
     measured,
     expected: { value: bound, plusMinus: 0, unit: "share" },
     title: capital(`${sided(step.weightOn, "passing")} comes ${early ? "early" : "late"}`),
-    why: `The feet pass at ${shareInWords(measured)} of ${whose(step)} (frame ${passing.frame} of ${contact.frame} to ${next.frame}); people pass at 0.60, between 0.55 and 0.67. The swinging foot ${broken.level === "shows" ? "will" : "may"} seem to ${early ? "hurry by and then hang" : "lag and then rush"}.`,
+    why: `The feet pass at ${shareInWords(measured)} of ${whoseStep(step.weightOn)} (frame ${passing.frame} of ${contact.frame} to ${next.frame}); people pass at 0.60, between 0.55 and 0.67. The swinging foot ${broken.level === "shows" ? "will" : "may"} seem to ${early ? "hurry by and then hang" : "lag and then rush"}.`,
     source: PASSING_SOURCE,
     beyond: Math.abs(value - bound) / PASSING_SPREAD,
   };
@@ -126,15 +131,6 @@ function rises(timed: readonly Timed[]): boolean {
 function shareInWords({ value, plusMinus }: Reading): string {
   const shown = value.toFixed(2);
   return plusMinus > 0 ? `${shown} ± ${plusMinus.toFixed(2)}` : shown;
-}
-
-function whose({ weightOn }: Step): string {
-  return `the ${sided(weightOn, "step")}`;
-}
-
-function nextContact({ weightOn, contact }: Step): string {
-  const foot = weightOn === null ? "other foot" : `${otherSide(weightOn)} foot`;
-  return `the ${foot}'s contact after frame ${contact.frame}`;
 }
 
 type Located = Pick<

@@ -68,7 +68,8 @@ describe("a review", () => {
 
   it("answers on a strip with nothing drawn", () => {
     const review = reviewWalk({ ...walk(), panels: [] }, "life");
-    expect(review.findings.map(({ kind }) => kind)).toEqual(Array(3).fill("cannot-tell"));
+    expect(review.findings.filter(({ kind }) => kind !== "cannot-tell")).toEqual([]);
+    expect(review.findings.length).toBeGreaterThanOrEqual(8);
     expect(review).toMatchObject({ steps: [], gapRow: [], hipCurve: { points: [], bands: [] } });
   });
 
@@ -95,7 +96,13 @@ describe("step readings", () => {
   });
 
   it("need the front view for the width", () => {
-    expect(left?.width).toEqual({
+    expect(left?.width.kind === "value" && left.width.value).toBeCloseTo(0.11, 9);
+    const panels = walk().panels.map((panel) => ({
+      ...panel,
+      marks: { ...panel.marks, front: {} },
+    }));
+    const [fromTheSide] = reviewWalk({ ...walk(), panels }, "trade").stepReadings;
+    expect(fromTheSide?.width).toEqual({
       kind: "cannot-tell",
       needs: "the landing foot marked at both contacts, in the front view",
     });

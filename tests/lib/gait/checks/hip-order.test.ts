@@ -111,7 +111,7 @@ describe("hip order", () => {
     const heavy = raise(walk({ kind: "heavy" }), "left up", -0.03);
     expect(kinds(heavy, "trade")).toEqual(["left sound", "right sound"]);
     const { quieted } = reviewWalk(heavy, "trade");
-    expect(quieted).toEqual([
+    expect(quieted.filter(({ check }) => check === "hip-order")).toEqual([
       { check: "hip-order", topic: "hip-order:up", why: "a heavy walk need not rise to its up" },
     ]);
   });

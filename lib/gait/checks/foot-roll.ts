@@ -1,0 +1,187 @@
+import { type JointName, limbJoint, type Side } from "../../body";
+import { rootSumSquare } from "../../geometry";
+import { clearlyBeyond } from "../beyond";
+import type { Finding, Reading, Remark } from "../finding";
+import { footPoints, isWholeFoot, needsFoot } from "../foot";
+import { footPitch } from "../panel-readings";
+import { isQuiet } from "../quiet";
+import type { Step } from "../step";
+import type { Study } from "../study";
+import type { WalkPanel, Yardstick } from "../walk";
+import { capital, degrees, percent, sided } from "../words";
+import { cannotTell, NEEDS_A_SIDE, NEEDS_A_STEP, sound } from "./answers";
+import { nextContact, whoseStep } from "./step-words";
+
+/**
+ * How far the toe stands over the heel, leg lengths: less than this at contact is not above it, more
+ * than this as the foot peels off is. Every captured foot lands with its toe 9.6 % or more above its
+ * heel and leaves with it 1.8 % or more below (22 steps of five walks; toe up 10 ± 1.5 % in 317).
+ */
+const TOE_OVER_HEEL = 0.02;
+const TOE_SOURCE =
+  "317 captured steps by 15 people: at contact the front toe is up 10 % of a leg (sd 1.5 %), the rear heel 4 % (sd 1.2 %)";
+
+/** How far a foot may pitch and still be flat, radians (10°). */
+const FLAT_WITHIN = (10 * Math.PI) / 180;
+const FLAT_SOURCE =
+  "the poses of five captured walks, 22 steps: at passing the standing foot pitches by at most 1.2°; the handbooks have it flat from the down on";
+
+/** Poses at which the foot that carries is flat. In life the down comes before the foot is. */
+const FLAT_AT: Readonly<Record<Yardstick, readonly ("down" | "passing")[]>> = {
+  trade: ["down", "passing"],
+  life: ["passing"],
+};
+
+/**
+ * Does the foot that carries go down heel first, lie flat while it carries, and peel off from heel
+ * to toe?
+ *
+ * Shapes:  an answer for each question of each step: landing, flat (trade twice), leaving
+ * Units:   leg lengths (toe over heel), radians (pitch, toe up positive)
+ * Errors:  none; a pose or mark that is missing answers "cannot-tell"
+ * Source:  beside each limit
+ */
+export function footRoll(study: Study): readonly Finding[] {
+  const { walk, steps, yardstick } = study;
+  if (isQuiet(walk.kind, "foot-roll")) return [];
+  if (steps.length === 0) {
+    return [cannotTell({ check: "foot-roll", side: null, panels: [] }, NEEDS_A_STEP)];
+  }
+  return steps.flatMap((step) => {
+    const { weightOn, contact } = step;
+    if (weightOn === null) {
+      return [cannotTell({ check: "foot-roll", side: null, panels: [contact] }, NEEDS_A_SIDE)];
+    }
+    return [
+      landing(study, contact, weightOn),
+      ...FLAT_AT[yardstick].map((pose) => flat(study, step, weightOn, pose)),
+      leaving(study, step, weightOn),
+    ];
+  });
+}
+
+interface ToeOverHeel {
+  readonly panel: WalkPanel;
+  readonly measured: Reading;
+  readonly joints: readonly JointName[];
+}
+
+function toeOverHeel(study: Study, panel: WalkPanel, side: Side): ToeOverHeel | null {
+  const points = footPoints(panel, side, study.leg);
+  const [heel, ...front] = points;
+  const tip = front.at(-1);
+  if (!isWholeFoot(points) || heel === undefined || tip === undefined) return null;
+  const plusMinus = rootSumSquare(heel.plusMinus, tip.plusMinus);
+  const measured: Reading = { value: tip.y - heel.y, plusMinus, unit: "leg" };
+  return { panel, measured, joints: [limbJoint(side, heel.joint), limbJoint(side, tip.joint)] };
+}
+
+function landing(study: Study, contact: WalkPanel, side: Side): Finding {
+  const about = { check: "foot-roll", side, panels: [contact] } as const;
+  if (study.leg.kind === "cannot-tell") return cannotTell(about, study.leg.needs);
+  const found = toeOverHeel(study, contact, side);
+  if (found === null) return cannotTell(about, needsFoot(side));
+  const { measured, joints } = found;
+  if (!clearlyBeyond(-measured.value, measured.plusMinus, -TOE_OVER_HEEL)) {
+    return sound(about, measured);
+  }
+  const where = measured.value < 0 ? "below" : "above";
+  return {
+    ...located(study, contact, side, joints),
+    measured,
+    expected: { value: TOE_OVER_HEEL, plusMinus: 0, unit: "leg" },
+    title: capital(`${side} foot does not land on its heel`),
+    why: `At the contact, frame ${contact.frame}, the ${side} toe is ${percent(measured)} of a leg ${where} its heel; above ${percent({ value: TOE_OVER_HEEL, plusMinus: 0 })} it is seen to be up. The foot may be seen to slap down flat, or to reach for the ground with its toe.`,
+    source: TOE_SOURCE,
+    beyond: (TOE_OVER_HEEL - measured.value) / TOE_OVER_HEEL,
+  };
+}
+
+function flat(study: Study, step: Step, side: Side, pose: "down" | "passing"): Finding {
+  const panel = step[pose];
+  const about = {
+    check: "foot-roll",
+    side,
+    panels: panel === null ? step.panels : [panel],
+  } as const;
+  if (study.leg.kind === "cannot-tell") return cannotTell(about, study.leg.needs);
+  if (panel === null) return cannotTell(about, `the ${pose} of ${whoseStep(side)} drawn`);
+  const pitch = footPitch(panel.marks.side, side);
+  if (pitch.kind === "cannot-tell") return cannotTell(about, needsFoot(side));
+  const measured: Reading = { value: pitch.value, plusMinus: pitch.plusMinus, unit: "rad" };
+  const away = Math.abs(pitch.value);
+  if (!clearlyBeyond(away, pitch.plusMinus, FLAT_WITHIN)) return sound(about, measured);
+  const up = pitch.value > 0;
+  const front = panel.marks.side[limbJoint(side, "ball")] === undefined ? "toe" : "ball";
+  return {
+    ...located(study, panel, side, [limbJoint(side, "heel"), limbJoint(side, front)]),
+    measured,
+    expected: { value: up ? FLAT_WITHIN : -FLAT_WITHIN, plusMinus: 0, unit: "rad" },
+    title: capital(`${side} foot is not flat at the ${pose}`),
+    why: `At the ${sided(side, pose)}, frame ${panel.frame}, the foot that carries pitches ${degrees(measured)}, ${up ? "toe up" : "heel up"}; up to ${degrees({ value: FLAT_WITHIN, plusMinus: 0 })} passes as flat. The weight may seem not to rest on it.`,
+    source: FLAT_SOURCE,
+    beyond: (away - FLAT_WITHIN) / FLAT_WITHIN,
+  };
+}
+
+/** After the passing the foot leaves heel first: at no pose up to the next contact is its toe above. */
+function leaving(study: Study, step: Step, side: Side): Finding {
+  const { passing, next, panels, contact } = step;
+  const about = {
+    check: "foot-roll",
+    side,
+    panels: [...panels, ...(next === null ? [] : [next])],
+  } as const;
+  if (study.leg.kind === "cannot-tell") return cannotTell(about, study.leg.needs);
+  if (passing === null) return cannotTell(about, `the passing of ${whoseStep(side)} drawn`);
+  if (next === null) return cannotTell(about, nextContact(side, contact));
+  const peeling = [...panels.slice(panels.indexOf(passing) + 1), next]
+    .filter(({ pose, weightOn }) => pose === "contact" || weightOn === side)
+    .map((panel) => toeOverHeel(study, panel, side));
+  const read = peeling.filter((found) => found !== null);
+  const worst = read.reduce<ToeOverHeel | null>(
+    (most, found) => (most === null || found.measured.value > most.measured.value ? found : most),
+    null,
+  );
+  if (worst !== null) {
+    const { value, plusMinus } = worst.measured;
+    if (clearlyBeyond(value, plusMinus, TOE_OVER_HEEL)) return toeFirst(study, side, worst);
+  }
+  if (worst === null || read.length < peeling.length) return cannotTell(about, needsFoot(side));
+  return sound(about, worst.measured);
+}
+
+function toeFirst(study: Study, side: Side, { panel, measured, joints }: ToeOverHeel): Remark {
+  return {
+    ...located(study, panel, side, joints),
+    measured,
+    expected: { value: TOE_OVER_HEEL, plusMinus: 0, unit: "leg" },
+    title: capital(`${side} foot leaves toe first`),
+    why: `At frame ${panel.frame} the ${side} foot is about to leave the ground, and its toe is ${percent(measured)} of a leg above its heel; up to ${percent({ value: TOE_OVER_HEEL, plusMinus: 0 })} passes as flat, and a foot peels off from heel to toe. It may be seen to be pulled off the ground by its toe.`,
+    source: TOE_SOURCE,
+    beyond: (measured.value - TOE_OVER_HEEL) / TOE_OVER_HEEL,
+  };
+}
+
+type Located = Pick<
+  Remark,
+  "kind" | "check" | "level" | "yardstick" | "side" | "panels" | "frames" | "spots"
+>;
+
+function located(
+  { yardstick }: Study,
+  { id, frame }: WalkPanel,
+  side: Side,
+  joints: readonly JointName[],
+): Located {
+  return {
+    kind: "remark",
+    check: "foot-roll",
+    level: "may-show",
+    yardstick,
+    side,
+    panels: [id],
+    frames: [frame],
+    spots: [{ panel: id, view: "side", joints }],
+  };
+}

@@ -1,0 +1,153 @@
+import type { StepPose } from "../../motion";
+import type { Finding, Level, Remark } from "../finding";
+import { type PoseGroup, poseGroups } from "../pose-groups";
+import { isQuiet } from "../quiet";
+import type { Study } from "../study";
+import type { Walk, WalkPanel, Yardstick } from "../walk";
+import { capital, listed, sided } from "../words";
+import { cannotTell, NEEDS_A_STEP, sound } from "./answers";
+import { nextContact } from "./step-words";
+
+/** What a step lacks without a pose, and how surely a viewer will see it. */
+interface Lack {
+  readonly level: Level;
+  readonly sees: string;
+}
+
+const LACKS: Readonly<Record<StepPose, Lack>> = {
+  contact: {
+    level: "shows",
+    sees: "nothing says where the foot lands, and the weight will seem to change legs in the air",
+  },
+  down: {
+    level: "may-show",
+    sees: "the leg may seem to take the weight without giving",
+  },
+  passing: {
+    level: "shows",
+    sees: "nothing says how the body gets over the standing leg, and it will seem to drift across",
+  },
+  up: {
+    level: "may-show",
+    sees: "there is nothing for the hips to come down from: each step will hitch",
+  },
+};
+
+/** Poses that a step is asked for. In life the highest hips come with the passing, or before it. */
+const ASKED: Readonly<Record<Yardstick, readonly StepPose[]>> = {
+  trade: ["contact", "down", "passing", "up"],
+  life: ["contact", "down", "passing"],
+};
+
+const SOURCES: Readonly<Record<Yardstick, string>> = {
+  trade:
+    "Williams, The Animator's Survival Kit (2001): the four poses of a step are contact, down, passing and up",
+  life: "317 steps of 72 captured walks by 15 people: each has its contact, its lowest hips and its passing; the highest hips come before or with the passing in 82 %",
+};
+
+/**
+ * Has every step the poses that the yardstick asks for? Asked of the labels alone, and only of a
+ * step that has ended: a strip is drawn from left to right, and what is still to come is not missing.
+ *
+ * Shapes:  one answer a step
+ * Units:   poses
+ * Errors:  none; a step that has no end yet, or began before the strip, answers "cannot-tell"
+ * Source:  beside each yardstick
+ */
+export function missingPose(study: Study): readonly Finding[] {
+  const { walk, yardstick } = study;
+  if (isQuiet(walk.kind, "missing-pose")) return [];
+  const groups = poseGroups(walk.panels);
+  if (groups.length === 0) {
+    return [cannotTell({ check: "missing-pose", side: null, panels: [] }, NEEDS_A_STEP)];
+  }
+  const asked = posesAsked(walk, yardstick);
+  return groups.flatMap((group, nth) => judge({ group, groups, nth, asked, yardstick }));
+}
+
+/** The poses that a step of this walk is asked for, in their order. */
+export function posesAsked({ kind }: Pick<Walk, "kind">, yardstick: Yardstick) {
+  return ASKED[yardstick].filter((pose) => pose !== "up" || !isQuiet(kind, "missing-pose:up"));
+}
+
+interface Question {
+  readonly group: PoseGroup;
+  readonly groups: readonly PoseGroup[];
+  readonly nth: number;
+  readonly asked: readonly StepPose[];
+  readonly yardstick: Yardstick;
+}
+
+function judge({ group, groups, nth, asked, yardstick }: Question): Finding[] {
+  const { side, contact, panels, end } = group;
+  const about = { check: "missing-pose", side, panels } as const;
+  if (nth === 0 && contact === null) {
+    if (closesTheLoop(groups, group)) return [];
+    return [cannotTell(about, `the contact that the ${sided(side, "step")} begins with`)];
+  }
+  if (contact !== null && end === null) {
+    // A contact with nothing after it ends the step before and starts none.
+    return panels.length === 1 ? [] : [cannotTell(about, nextContact(side, contact))];
+  }
+  const astray = strays(groups[nth - 1], side);
+  const drawn = new Set([...panels, ...astray].map(({ pose }) => pose));
+  const lacking = asked.filter((pose) => !drawn.has(pose));
+  if (lacking.length === 0) {
+    return [sound(about, { value: asked.length, plusMinus: 0, unit: "poses" })];
+  }
+  return [remark({ group, before: groups[nth - 1], lacking, asked, yardstick })];
+}
+
+/** A strip may begin within a step whose contact closes the loop at its end. */
+function closesTheLoop(groups: readonly PoseGroup[], { side }: PoseGroup): boolean {
+  const last = groups.at(-1);
+  return last?.contact != null && (last.side === null || last.side === side);
+}
+
+/** Panels of this side among the step before: they are in the wrong order, not missing. */
+function strays(before: PoseGroup | undefined, side: PoseGroup["side"]): readonly WalkPanel[] {
+  if (before === undefined || side === null || before.side === side) return [];
+  return before.panels.filter(({ weightOn }) => weightOn === side);
+}
+
+interface Missing {
+  readonly group: PoseGroup;
+  readonly before: PoseGroup | undefined;
+  readonly lacking: readonly StepPose[];
+  readonly asked: readonly StepPose[];
+  readonly yardstick: Yardstick;
+}
+
+function remark({ group, before, lacking, asked, yardstick }: Missing): Remark {
+  const { side, panels, end } = group;
+  const there = asked.length - lacking.length;
+  const around = [before?.panels.at(-1), ...panels, end]
+    .filter((panel) => panel != null)
+    .filter((panel) => lacking.includes("contact") || panel !== before?.panels.at(-1));
+  const level = lacking.some((pose) => LACKS[pose].level === "shows") ? "shows" : "may-show";
+  const span = `from frame ${around[0]?.frame} to ${around.at(-1)?.frame}`;
+  const sees = lacking.map((pose) => `without its ${pose} ${LACKS[pose].sees}`);
+  return {
+    kind: "remark",
+    check: "missing-pose",
+    level,
+    yardstick,
+    side,
+    panels: around.map(({ id }) => id),
+    frames: around.map(({ frame }) => frame),
+    spots: [], // what is not drawn has no place on a drawing
+    measured: { value: there, plusMinus: 0, unit: "poses" },
+    expected: { value: asked.length, plusMinus: 0, unit: "poses" },
+    title: capital(
+      `${sided(side, "step")} has no ${listed(lacking).replaceAll(" and ", " and no ")}`,
+    ),
+    why: `${capital(`the ${sided(side, "step")}`)}, ${span}, has ${there} of the ${asked.length} poses that ${WHO_ASKS[yardstick]}: ${sees.join("; ")}.`,
+    source: SOURCES[yardstick],
+    beyond: lacking.length / asked.length,
+  };
+}
+
+const WHO_ASKS: Readonly<Record<Yardstick, string>> = {
+  trade: "the trade draws",
+  life: "people go through",
+};

@@ -1,0 +1,145 @@
+import { STEP_POSES } from "../../motion";
+import type { Finding, Remark } from "../finding";
+import { type PoseGroup, poseGroups } from "../pose-groups";
+import { isQuiet } from "../quiet";
+import type { Study } from "../study";
+import type { WalkPanel, Yardstick } from "../walk";
+import { capital, listed, sided } from "../words";
+import { cannotTell, NEEDS_A_STEP, sound } from "./answers";
+import { needsForShape, shapeRemarks } from "./pose-shape";
+import { whoseStep } from "./step-words";
+
+const SOURCES: Readonly<Record<Yardstick, string>> = {
+  trade:
+    "Williams, The Animator's Survival Kit (2001): contact, down, passing, up, then the mirrored contact",
+  life: "317 steps of 72 captured walks by 15 people: down before passing in all; the highest hips at 0.50 of the step (0 to 0.92), before or after the passing at 0.60",
+};
+
+/** Poses whose order is asked. In life the highest hips may come before the passing or after it. */
+const ORDERED: Readonly<Record<Yardstick, readonly string[]>> = {
+  trade: STEP_POSES,
+  life: STEP_POSES.filter((pose) => pose !== "up"),
+};
+
+/**
+ * Do the labels run contact, down, passing, up and change sides with each step, and is each pose
+ * drawn as it is labelled?
+ *
+ * Shapes:  a remark for each thing that is out of order; else one answer a step
+ * Units:   poses, or leg lengths where the drawing reads as another pose
+ * Errors:  none; feet that are not marked answer "cannot-tell"
+ * Source:  beside each yardstick, and in `pose-shape`
+ */
+export function poseOrder(study: Study): readonly Finding[] {
+  const { walk } = study;
+  if (isQuiet(walk.kind, "pose-order")) return [];
+  const groups = poseGroups(walk.panels).filter(({ panels, end }) => panels.length > 1 || end);
+  if (groups.length === 0) {
+    return [cannotTell({ check: "pose-order", side: null, panels: [] }, NEEDS_A_STEP)];
+  }
+  return groups.flatMap((group) => judge(study, group));
+}
+
+function judge(study: Study, group: PoseGroup): Finding[] {
+  const about = { check: "pose-order", side: group.side, panels: group.panels } as const;
+  const remarks = [
+    ...wrongSide(study, group),
+    ...wrongOrder(study, group),
+    ...sameFootAgain(study, group),
+    ...shapeRemarks(study, group),
+  ];
+  const needs = needsForShape(study, group);
+  if (needs !== null) return [...remarks, cannotTell(about, needs)];
+  return remarks.length > 0 ? remarks : [sound(about, { value: 0, plusMinus: 0, unit: "poses" })];
+}
+
+/** Panels inside a step that carry on its other side. */
+function wrongSide(study: Study, group: PoseGroup): Remark[] {
+  const { side, panels } = group;
+  const astray = panels.filter(({ weightOn }) => weightOn !== null && weightOn !== side);
+  if (side === null || astray.length === 0) return [];
+  const poses = listed(astray.map(({ weightOn, pose }) => sided(weightOn, pose)));
+  return [
+    {
+      ...located(study, group, astray),
+      title: capital(`${poses} within the ${sided(side, "step")}`),
+      why: `${where(astray)} ${astray.length === 1 ? "carries" : "carry"} on the other foot than the ${sided(side, "step")} in which ${astray.length === 1 ? "it stands" : "they stand"} (${astray.length} of its ${panels.length} panels, where none should). The weight may seem to jump from foot to foot.`,
+    },
+  ];
+}
+
+/** Panels whose label comes too late or too early, by the order of the poses. */
+function wrongOrder(study: Study, group: PoseGroup): Remark[] {
+  const { side, panels } = group;
+  const named = panels.filter(
+    ({ pose, weightOn }) =>
+      ORDERED[study.yardstick].includes(pose) && (weightOn === null || weightOn === side),
+  );
+  const swapped = named.filter((panel, index) =>
+    named.some((other, nth) =>
+      nth < index ? breaks(other, panel) : nth > index && breaks(panel, other),
+    ),
+  );
+  if (swapped.length === 0) return [];
+  const drawn = listed(named.map(({ pose, frame }) => `${pose} (${frame})`));
+  return [
+    {
+      ...located(study, group, swapped),
+      title: capital(`${sided(side, "step")} has its poses out of order`),
+      why: `${capital(whoseStep(side))} runs ${drawn}; ${WHO[study.yardstick]} ${ORDERED[study.yardstick].join(", ")}. ${swapped.length} of its ${named.length} poses stand out of order, where none should: the step may be seen to go back and forth.`,
+    },
+  ];
+}
+
+const WHO: Readonly<Record<Yardstick, string>> = {
+  trade: "the trade draws",
+  life: "people go through",
+};
+
+/** Two poses that stand the wrong way round. On one frame either may be told first. */
+function breaks(before: WalkPanel, after: WalkPanel): boolean {
+  return before.frame < after.frame && rank(before) >= rank(after);
+}
+
+function rank({ pose }: WalkPanel): number {
+  return (STEP_POSES as readonly string[]).indexOf(pose);
+}
+
+/** Twice the same foot, with nothing between that carries on the other. */
+function sameFootAgain(study: Study, group: PoseGroup): Remark[] {
+  const { side, contact, end } = group;
+  if (side === null || end === null || end.pose !== "contact" || end.weightOn !== side) return [];
+  const again = [contact ?? group.panels[0], end].filter((panel) => panel !== undefined);
+  const before = contact === null ? `${side} poses` : `the ${side} contact`;
+  return [
+    {
+      ...located(study, group, again),
+      title: capital(`${side} foot lands twice in a row`),
+      why: `After ${before} at frame ${again[0]?.frame} the ${side} foot lands again at frame ${end.frame}, and the other foot's step is not between: 1 pose out of order, where none should be. It may read as a hop.`,
+    },
+  ];
+}
+
+type Located = Omit<Remark, "title" | "why">;
+
+function located(study: Study, { side }: PoseGroup, panels: readonly WalkPanel[]): Located {
+  return {
+    kind: "remark",
+    check: "pose-order",
+    level: "may-show",
+    yardstick: study.yardstick,
+    side,
+    panels: panels.map(({ id }) => id),
+    frames: panels.map(({ frame }) => frame),
+    spots: [], // a label has no place on the drawing
+    measured: { value: panels.length, plusMinus: 0, unit: "poses" },
+    expected: { value: 0, plusMinus: 0, unit: "poses" },
+    source: SOURCES[study.yardstick],
+    beyond: panels.length,
+  };
+}
+
+function where(panels: readonly WalkPanel[]): string {
+  const frames = listed(panels.map(({ frame }) => `${frame}`));
+  return panels.length === 1 ? `Frame ${frames}` : `Frames ${frames}`;
+}

@@ -1,0 +1,147 @@
+import type { JointName, LegLength, Side } from "../../body";
+import { rootSumSquare } from "../../geometry";
+import { isStepPose } from "../../motion";
+import { clearlyBeyond } from "../beyond";
+import type { Reading, Remark } from "../finding";
+import { feetAlong, footPoints, isWholeFoot, lowest } from "../foot";
+import { footPitch } from "../panel-readings";
+import type { PoseGroup } from "../pose-groups";
+import type { Study } from "../study";
+import type { WalkPanel, Yardstick } from "../walk";
+import { capital, listed, percent, sided } from "../words";
+import { whoseStep } from "./step-words";
+
+/** Ankles nearer than this along the walk are crossing, leg lengths. */
+const CROSSING = 0.05;
+/** A foot this much above the other is in the air, leg lengths: what float allows. */
+const IN_THE_AIR = 0.02;
+/** Feet this much wider apart than at the contacts about them read as a contact, leg lengths. */
+const WIDER = 0.05;
+const SOURCE =
+  "the poses of five captured walks, 22 steps: at passing the ankles are at most 1.7 % of a leg apart; at no other labelled pose but the highest hips less than 62 %, and nowhere more than 0.6 % wider than at the wider of the contacts about it";
+
+/** Labels that may turn out to be a passing. In life the highest hips may come with the passing. */
+const NOT_A_PASSING: Readonly<Record<Yardstick, readonly string[]>> = {
+  trade: ["contact", "down", "up"],
+  life: ["contact", "down"],
+};
+
+/** What a drawing reads as: a pose with its reading, nothing but its label, or not to be told. */
+type Shape =
+  | { readonly kind: "other"; readonly pose: "contact" | "passing"; readonly measured: Reading }
+  | { readonly kind: "as-labelled" }
+  | { readonly kind: "unmarked" };
+
+/** Panels whose drawing reads as another pose than their label. */
+export function shapeRemarks(study: Study, group: PoseGroup): Remark[] {
+  return panelsOf(group).flatMap((panel) => {
+    const shape = shapeOf(study, group, panel);
+    return shape.kind === "other" ? [remark(study, group, panel, shape)] : [];
+  });
+}
+
+/** What is needed to read the poses of a step, as a phrase after "needs"; null when nothing is. */
+export function needsForShape(study: Study, group: PoseGroup): string | null {
+  if (study.leg.kind === "cannot-tell") return study.leg.needs;
+  const open = panelsOf(group).filter((panel) => shapeOf(study, group, panel).kind === "unmarked");
+  const poses = listed(open.map(({ pose }) => pose));
+  return open.length === 0
+    ? null
+    : `both feet marked, heel and toe, at the ${poses} of ${whoseStep(group.side)}`;
+}
+
+function panelsOf({ panels }: PoseGroup): WalkPanel[] {
+  return panels.filter(({ pose }) => isStepPose(pose));
+}
+
+/** The pose that a panel is drawn as, where it can be told. */
+export function shapeOf(study: Study, group: PoseGroup, panel: WalkPanel): Shape {
+  const apart = feetApart(study, panel);
+  if (apart === null) return { kind: "unmarked" };
+  if (NOT_A_PASSING[study.yardstick].includes(panel.pose)) {
+    if (clearlyBeyond(-apart.value, apart.plusMinus, -CROSSING)) {
+      const lifted = oneLifted(panel, study.leg);
+      if (lifted === null) return { kind: "unmarked" };
+      if (lifted) return { kind: "other", pose: "passing", measured: apart };
+    }
+  }
+  return panel.pose === "contact" ? { kind: "as-labelled" } : asContact(study, group, panel, apart);
+}
+
+function asContact(study: Study, group: PoseGroup, panel: WalkPanel, apart: Reading): Shape {
+  const about = [group.contact, group.end].filter((contact) => contact?.pose === "contact");
+  const widths = about.map((contact) => (contact == null ? null : feetApart(study, contact)));
+  const read = widths.filter((width) => width !== null);
+  const widest = read.toSorted((a, b) => b.value - a.value)[0];
+  // Steps may be long and short by turns: one contact alone does not say how wide a contact is.
+  if (widest === undefined || read.length < 2) return { kind: "as-labelled" };
+  const measured: Reading = {
+    value: apart.value - widest.value,
+    plusMinus: rootSumSquare(apart.plusMinus, widest.plusMinus),
+    unit: "leg",
+  };
+  if (!clearlyBeyond(measured.value, measured.plusMinus, WIDER)) return { kind: "as-labelled" };
+  const pitch = footPitch(panel.marks.side, frontFoot(study, panel));
+  if (pitch.kind === "cannot-tell") return { kind: "unmarked" };
+  return clearlyBeyond(pitch.value, pitch.plusMinus, 0)
+    ? { kind: "other", pose: "contact", measured }
+    : { kind: "as-labelled" };
+}
+
+/** How far apart the feet are along the walk, by both ankles or both heels. */
+function feetApart(study: Study, panel: WalkPanel): Reading | null {
+  const feet = feetAlong(panel, study.leg);
+  if (feet === null) return null;
+  const { left, right } = feet;
+  return {
+    value: Math.abs(left.x - right.x),
+    plusMinus: rootSumSquare(left.plusMinus, right.plusMinus),
+    unit: "leg",
+  };
+}
+
+function frontFoot(study: Study, panel: WalkPanel): Side {
+  const feet = feetAlong(panel, study.leg);
+  return feet !== null && feet.left.x > feet.right.x ? "left" : "right";
+}
+
+/** Whether one foot is clearly above the other; null where a foot is not marked. */
+function oneLifted(panel: WalkPanel, leg: LegLength): boolean | null {
+  const feet = (["left", "right"] as const).map((side) => footPoints(panel, side, leg));
+  if (!feet.every(isWholeFoot)) return null;
+  const [left, right] = feet.map(lowest);
+  if (left == null || right == null) return null;
+  const plusMinus = rootSumSquare(left.plusMinus, right.plusMinus);
+  return clearlyBeyond(Math.abs(left.y - right.y), plusMinus, IN_THE_AIR);
+}
+
+function remark(
+  { yardstick }: Study,
+  { side }: PoseGroup,
+  panel: WalkPanel,
+  { pose, measured }: Extract<Shape, { kind: "other" }>,
+): Remark {
+  const limit = pose === "passing" ? CROSSING : WIDER;
+  const seen =
+    pose === "passing"
+      ? `its ankles are ${percent(measured)} of a leg apart with one foot in the air; nearer than ${percent({ value: limit, plusMinus: 0 })} reads as a passing`
+      : `its feet are ${percent(measured)} of a leg wider apart than at the contacts about it, with the front toe up; more than ${percent({ value: limit, plusMinus: 0 })} reads as a contact`;
+  return {
+    kind: "remark",
+    check: "pose-order",
+    level: "may-show",
+    yardstick,
+    side,
+    panels: [panel.id],
+    frames: [panel.frame],
+    spots: [{ panel: panel.id, view: "side", joints: FEET }],
+    measured,
+    expected: { value: limit, plusMinus: 0, unit: "leg" },
+    title: capital(`${sided(panel.weightOn, panel.pose)} reads as a ${pose}`),
+    why: `Frame ${panel.frame} is labelled ${panel.pose}, but ${seen}. The step may be timed and judged by a pose that is not drawn there.`,
+    source: SOURCE,
+    beyond: Math.abs(measured.value - limit) / limit,
+  };
+}
+
+const FEET: readonly JointName[] = ["left-ankle", "right-ankle"];

@@ -1,0 +1,154 @@
+import { centreOfMass, limbJoint, SIDES, sideToGround } from "../../body";
+import { rootSumSquare } from "../../geometry";
+import type { Finding } from "../finding";
+import { feetAlong, footPoints } from "../foot";
+import { hipsAlong, ONE_HIP_ALONG } from "../hips-along";
+import { isQuiet } from "../quiet";
+import type { Step } from "../step";
+import type { Study } from "../study";
+import type { WalkPanel } from "../walk";
+import { sided } from "../words";
+import { cannotTell, NEEDS_A_SIDE, NEEDS_A_STEP, sound } from "./answers";
+import { whoseStep } from "./step-words";
+import { bound, weightRemark, worst } from "./weight-bounds";
+
+/** How far ahead of the standing ankle the hips are at passing, leg lengths. */
+const AHEAD = { from: 0.03, to: 0.15 } as const; // life: 0.093 on average, 0.042 to 0.136
+const PASSING_SOURCE =
+  "317 captured steps by 15 people: at passing the hips are 9.3 % of a leg ahead of the standing ankle (4.2 to 13.6 %), and in all of them between its heel and toe";
+const CONTACT_SOURCE =
+  "the poses of five captured walks, 22 steps: at contact the hips are at least 30 % of a leg from either ankle, between both";
+const STAND_SOURCE =
+  "mechanics: whoever stands still has the centre of mass over the feet; masses by de Leva (1996), J Biomech 29:1223";
+
+/**
+ * The share of the body that must be marked on the stand, and how far what is not may hang to the
+ * side of the rest: a foot's length, 0.287 of a leg.
+ * Source: foot 0.152, leg 0.530 of stature (Drillis & Contini 1966).
+ */
+const SHARE_NEEDED = 0.85;
+const REST_HANGS_WITHIN = 0.287;
+
+/**
+ * Is the weight over what it stands on, seen from the side? At passing the hips are between heel and
+ * toe of the standing foot and a little ahead of its ankle; at contact they are between the feet; on
+ * the stand the centre of mass is over the feet.
+ *
+ * Shapes:  an answer for the contact and the passing of each step, and for each stand
+ * Units:   leg lengths along the walk, forward positive
+ * Errors:  none; marks that are missing answer "cannot-tell"
+ * Source:  beside each limit
+ */
+export function weightSide(study: Study): readonly Finding[] {
+  const { walk, steps } = study;
+  if (isQuiet(walk.kind, "weight-side")) return [];
+  const stands = walk.panels.filter(({ pose }) => pose === "stand");
+  const standing = stands.map((panel) => atStand(study, panel));
+  if (steps.length === 0) {
+    const about = { check: "weight-side", side: null, panels: [] } as const;
+    return [...standing, cannotTell(about, NEEDS_A_STEP)];
+  }
+  return [
+    ...standing,
+    ...steps.flatMap((step) => [atContact(study, step), atPassing(study, step)]),
+  ];
+}
+
+function atPassing(study: Study, step: Step): Finding {
+  const { weightOn: side, passing } = step;
+  const about = {
+    check: "weight-side",
+    side,
+    panels: passing === null ? step.panels : [passing],
+  } as const;
+  if (study.leg.kind === "cannot-tell") return cannotTell(about, study.leg.needs);
+  if (side === null) return cannotTell(about, NEEDS_A_SIDE);
+  if (passing === null) return cannotTell(about, `the passing of ${whoseStep(side)} drawn`);
+  const hips = hipsAlong(study, passing, ONE_HIP_ALONG.passing);
+  const mark = (joint: "ankle" | "heel" | "toe") => {
+    const found = study.seen(passing, limbJoint(side, joint));
+    return found === null ? null : { ...found, joint: limbJoint(side, joint) };
+  };
+  const [ankle, heel, toe] = [mark("ankle"), mark("heel"), mark("toe")];
+  if (hips === null || (ankle === null && (heel === null || toe === null))) {
+    const needs = `the hips and the ${side} ankle, or heel and toe, marked in the side view at the passing of ${whoseStep(side)}`;
+    return cannotTell(about, needs);
+  }
+  const bounds = [
+    ...(ankle === null
+      ? []
+      : [bound(hips, ankle, 1, AHEAD.from), bound(hips, ankle, -1, AHEAD.to)]),
+    ...(heel === null ? [] : [bound(hips, heel, 1, 0)]),
+    ...(toe === null ? [] : [bound(hips, toe, -1, 0)]),
+  ];
+  const found = worst(bounds);
+  if (found === null) return sound(about, bounds[0]?.measured ?? null);
+  return weightRemark(study, passing, side, {
+    found,
+    joints: [...hips.joints, found.joint],
+    what: `At the ${sided(side, "passing")}, frame ${passing.frame}, the hips are`,
+    asks:
+      found.limit === 0
+        ? "people have them between its heel and toe"
+        : `people have them ${100 * AHEAD.from} to ${100 * AHEAD.to} % ahead of it`,
+    source: PASSING_SOURCE,
+  });
+}
+
+function atContact(study: Study, step: Step): Finding {
+  const { weightOn: side, contact } = step;
+  const about = { check: "weight-side", side, panels: [contact] } as const;
+  if (study.leg.kind === "cannot-tell") return cannotTell(about, study.leg.needs);
+  const hips = hipsAlong(study, contact, ONE_HIP_ALONG.contact);
+  const feet = feetAlong(contact, study.leg);
+  if (hips === null || feet === null) {
+    const needs = `the hips and both feet marked in the side view at the contact of ${whoseStep(side)}`;
+    return cannotTell(about, needs);
+  }
+  const [rear, front] = SIDES.map((foot) => ({
+    ...feet[foot],
+    joint: limbJoint(foot, feet.joint),
+  })).toSorted((a, b) => a.x - b.x);
+  if (rear === undefined || front === undefined) return sound(about, null);
+  const found = worst([bound(hips, rear, 1, 0), bound(hips, front, -1, 0)]);
+  if (found === null) return sound(about, bound(hips, rear, 1, 0).measured);
+  return weightRemark(study, contact, side, {
+    found,
+    joints: [...hips.joints, found.joint],
+    what: `At the ${sided(side, "contact")}, frame ${contact.frame}, the hips are`,
+    asks: "people have them between their feet",
+    source: CONTACT_SOURCE,
+  });
+}
+
+function atStand(study: Study, stand: WalkPanel): Finding {
+  const about = { check: "weight-side", side: null, panels: [stand] } as const;
+  const { leg } = study;
+  if (leg.kind === "cannot-tell") return cannotTell(about, leg.needs);
+  const mass = centreOfMass(stand.marks.side);
+  const soles = SIDES.flatMap((side) =>
+    footPoints(stand, side, leg).map((point) => ({
+      ...point,
+      joint: limbJoint(side, point.joint),
+    })),
+  ).toSorted((a, b) => a.x - b.x);
+  const [rear] = soles;
+  const front = soles.at(-1);
+  const whole = mass !== null && mass.share >= SHARE_NEEDED;
+  if (!whole || rear === undefined || front === undefined || rear === front) {
+    return cannotTell(about, "the head, neck or shoulders, legs and feet marked on the stand");
+  }
+  const weight = {
+    x: sideToGround(mass, { place: 0, legLength: leg.value }).x,
+    plusMinus: rootSumSquare(mass.plusMinus / leg.value, (1 - mass.share) * REST_HANGS_WITHIN),
+  };
+  const found = worst([bound(weight, rear, 1, 0), bound(weight, front, -1, 0)]);
+  if (found === null) return sound(about, bound(weight, rear, 1, 0).measured);
+  return weightRemark(study, stand, null, {
+    found,
+    joints: [found.joint],
+    what: `At the stand, frame ${stand.frame}, the centre of mass is`,
+    asks: "whoever stands still has it over the feet",
+    source: STAND_SOURCE,
+  });
+}

@@ -1,0 +1,61 @@
+import { type LegLength, type LimbJoint, limbJoint, SIDES, type Side } from "../body";
+import { FROM_THE_MIDDLE, type GroundMark, groundMark } from "./ground-mark";
+import type { WalkPanel } from "./walk";
+
+/** A point of the sole that was marked. Leg lengths, y up from the ground. */
+export interface FootPoint extends GroundMark {
+  readonly joint: FootJoint;
+}
+
+const FOOT_JOINTS = ["heel", "ball", "toe"] as const satisfies readonly LimbJoint[];
+export type FootJoint = (typeof FOOT_JOINTS)[number];
+
+/** The marked points of a foot, heel first. What only follows from the stand is not among them. */
+export function footPoints(panel: WalkPanel, side: Side, leg: LegLength): readonly FootPoint[] {
+  return FOOT_JOINTS.flatMap((joint) => {
+    const mark = groundMark(panel, limbJoint(side, joint), FROM_THE_MIDDLE, leg);
+    return mark === null ? [] : [{ ...mark, joint }];
+  });
+}
+
+/** A foot whose height is known has its heel marked, and its ball or toe. */
+export function isWholeFoot(points: readonly FootPoint[]): boolean {
+  return points.length > 1 && points.some(({ joint }) => joint === "heel");
+}
+
+/** What a foot needs for its height to be known. */
+export function needsFoot(side: Side): string {
+  return `the ${side} heel and ball or toe marked in the side view`;
+}
+
+/** The lowest point; null of none. */
+export function lowest(points: readonly FootPoint[]): FootPoint | null {
+  return points.reduce<FootPoint | null>(
+    (low, point) => (low === null || point.y < low.y ? point : low),
+    null,
+  );
+}
+
+/**
+ * The feet that stand on the ground in a pose: both on the stand and at a contact, else the one
+ * that carries. Null where nobody said which.
+ */
+export function bearingFeet({ pose, weightOn }: WalkPanel): readonly Side[] | null {
+  if (pose === "stand" || pose === "contact") return SIDES;
+  return weightOn === null ? null : [weightOn];
+}
+
+/**
+ * Where both feet are along the walk, counted from the panel's middle: by their ankles where both
+ * were marked, else by their heels. What only follows from the stand is too rough for this.
+ */
+export function feetAlong(panel: WalkPanel, leg: LegLength) {
+  const at = (side: Side, joint: LimbJoint) =>
+    groundMark(panel, limbJoint(side, joint), FROM_THE_MIDDLE, leg);
+  for (const joint of ["ankle", "heel"] as const) {
+    const left = at("left", joint);
+    const right = at("right", joint);
+    if (left !== null && right !== null) return { joint, left, right };
+  }
+  return null;
+}

@@ -1,0 +1,16 @@
+import { frontToGround, type JointName, type LegLength, markOf } from "../body";
+import type { WalkPanel } from "./walk";
+
+/** Where a mark of the front view lies: z to the walker's right, y up. Leg lengths; ± the mark's own. */
+export interface FrontMark {
+  readonly z: number;
+  readonly y: number;
+  readonly plusMinus: number;
+}
+
+/** A front-view mark in ground space, or null where it or the leg length is missing. */
+export function frontMark(panel: WalkPanel, joint: JointName, leg: LegLength): FrontMark | null {
+  const mark = markOf(panel.marks.front, joint);
+  if (mark === null || leg.kind === "cannot-tell") return null;
+  return { ...frontToGround(mark, leg.value), plusMinus: mark.precision / leg.value };
+}

@@ -1,0 +1,146 @@
+import { limbJoint, type Side, type ViewMarks } from "../../lib/body";
+import { type Level, type Remark, reviewWalk, type Walk, type Yardstick } from "../../lib/gait";
+import reference from "../reference/captured-strides.json";
+import { capturedWalk } from "./captured";
+import { dice } from "./dice";
+import { type PanelName, walk } from "./walk";
+
+const LEG = 420; // panel units, in every walk here
+
+/** A walk that faults are put into, and how its marks are placed. */
+export interface Base {
+  readonly name: string;
+  readonly walk: Walk;
+  /** Share of a leg by which marks are moved at random, no farther than their precision; 0 leaves them. */
+  readonly jitter: number;
+}
+
+const PENCIL = 0.005; // of a leg, as a figure that was placed
+
+/** Built walks: on ones and twos, on the spot and travelling, even and not, exact and by pencil. */
+export const BUILT: readonly Base[] = [
+  { name: "a plain walk, exact", walk: walk({ precision: 0 }), jitter: 0 },
+  { name: "a plain walk by pencil", walk: walk(), jitter: PENCIL },
+  {
+    name: "a slow walk on twos",
+    walk: walk({ frames: { left: 16, right: 16 }, exposure: 2 }),
+    jitter: PENCIL,
+  },
+  {
+    name: "a walk of unlike steps",
+    walk: walk({ frames: { left: 12, right: 13 } }),
+    jitter: PENCIL,
+  },
+  { name: "a travelling walk", walk: travelling(walk()), jitter: PENCIL },
+];
+
+/** The captured strides, whose hips and ankles are exact. */
+export const CAPTURED: readonly Base[] = reference.walks.map((captured) => ({
+  name: `captured walk ${captured.clip}`,
+  walk: named(capturedWalk(captured)),
+  jitter: 0,
+}));
+
+function travelling(base: Walk): Walk {
+  const panels = base.panels.map((panel) => ({
+    ...panel,
+    place: (panel.frame - 1) * base.advance,
+  }));
+  return { ...base, panels, travel: "travelling", advance: 0 };
+}
+
+/** The captured stride's panels by the names of the built walk's. */
+function named(captured: Walk): Walk {
+  const last = captured.panels.at(-1);
+  const panels = captured.panels.map((panel) => ({
+    ...panel,
+    id: panel === last ? "end" : `${panel.weightOn} ${panel.pose}`,
+  }));
+  return { ...captured, panels };
+}
+
+/** Every mark moved at random within its precision. */
+export function jittered(base: Walk, share: number, seed: number): Walk {
+  if (share === 0) return base;
+  const thrown = dice(seed);
+  const by = () => (thrown.below(2001) / 1000 - 1) * share * LEG;
+  const shaken = (marks: ViewMarks): ViewMarks =>
+    Object.fromEntries(
+      Object.entries(marks).map(([joint, mark]) => [
+        joint,
+        { ...mark, x: mark.x + by(), y: mark.y + by() },
+      ]),
+    );
+  const panels = base.panels.map((panel) => ({
+    ...panel,
+    marks: { side: shaken(panel.marks.side), front: shaken(panel.marks.front) },
+  }));
+  return { ...base, panels };
+}
+
+/** A fault put into one step, `times` as far from what is drawn as its threshold is. */
+export interface Fault {
+  readonly name: string;
+  readonly check: Remark["check"];
+  readonly level: Level;
+  /** Panels the remark must name, in frame order; `@` stands for the side, `~` for the other. */
+  readonly panels: readonly string[];
+  readonly put: (into: Walk, side: Side, times: number) => Walk;
+  /** Yardsticks it is a fault by; both unless said. */
+  readonly yardsticks?: readonly Yardstick[];
+  /** Share of seedings in which it is to be named, where that is not 0.95. */
+  readonly least?: number;
+}
+
+const THROWS = 20;
+
+/** Of the seedings of a fault at so many times its threshold, the share in which it is named rightly. */
+export function namedShare(fault: Fault, base: Base, yardstick: Yardstick, times: number): number {
+  const seeds = Array.from({ length: base.jitter === 0 ? 1 : THROWS }, (_, seed) => seed + 1);
+  const tries = seeds.flatMap((seed) =>
+    (["left", "right"] as const).map((side) => {
+      const put = fault.put(base.walk, side, times);
+      return reviewWalk(jittered(put, base.jitter, seed), yardstick).remarks.some((remark) =>
+        isNamed(fault, remark, side),
+      );
+    }),
+  );
+  return tries.filter((named) => named).length / tries.length;
+}
+
+export function isNamed(fault: Fault, remark: Remark, side: Side): boolean {
+  const other = side === "left" ? "right" : "left";
+  const panels = fault.panels.map((panel) => panel.replace("@", side).replace("~", other));
+  return (
+    remark.check === fault.check &&
+    remark.level === fault.level &&
+    remark.panels.join() === panels.join() &&
+    remark.side === side
+  );
+}
+
+/** How far the middle of the hips is ahead of a joint, leg lengths. */
+export function hipsAhead(
+  from: Walk,
+  name: PanelName,
+  joint: "ankle" | "heel",
+  side: Side,
+): number {
+  const marks = from.panels.find(({ id }) => id === name)?.marks.side;
+  const [left, right, mark] = [
+    marks?.["left-hip"],
+    marks?.["right-hip"],
+    marks?.[limbJoint(side, joint)],
+  ];
+  if (left === undefined || right === undefined || mark === undefined)
+    throw new Error(`no hips or ${joint} on ${name}`);
+  return ((left.x + right.x) / 2 - mark.x) / LEG;
+}
+
+/** Where the middle of the hips is across the walk, leg lengths to the walker's right; or a mark. */
+export function across(from: Walk, name: PanelName, joint: "hips" | `${Side}-ankle`): number {
+  const marks = from.panels.find(({ id }) => id === name)?.marks.front;
+  const names = joint === "hips" ? (["left-hip", "right-hip"] as const) : ([joint] as const);
+  const xs = names.map((one) => marks?.[one]?.x ?? Number.NaN);
+  return (360 - xs.reduce((sum, x) => sum + x, 0) / xs.length) / LEG;
+}
