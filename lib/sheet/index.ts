@@ -3,6 +3,7 @@ export { defaultBrief } from "./brief";
 export { capturedExample } from "./captured-example";
 export { brindleExample } from "./demo/brindle-example";
 export { layOut } from "./lay-out";
+export { MIGRATIONS, type Migration, type Migrations, migrate } from "./migrate";
 export { type Chance, newPanelId, newStrokeId } from "./new-id";
 export { type BodyShift, bodyShift } from "./pass-on/body-shift";
 export { footCopy } from "./pass-on/foot-copy";

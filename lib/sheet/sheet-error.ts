@@ -1,5 +1,5 @@
 import { CodedError } from "../coded-error";
 
-export class SheetError extends CodedError<"panel-missing"> {
+export class SheetError extends CodedError<"panel-missing" | "newer-version"> {
   override name = "SheetError";
 }
