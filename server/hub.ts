@@ -6,7 +6,7 @@ import { createClaims } from "./claims";
 import type { Clock } from "./clock";
 import { createCommitter } from "./committer";
 import { type Connection, createConnection, type Visitor } from "./connection";
-import { createRooms } from "./rooms";
+import { createRooms, isNewerVersion, type PrepareDocument } from "./rooms";
 import type { Store } from "./store/store";
 
 const TICK_MS = 5000;
@@ -32,10 +32,12 @@ export interface HubDeps {
   readonly clock: Clock;
   /** A name for this process. */
   readonly instance: string;
+  readonly prepareDocument: PrepareDocument;
   readonly roomLingerMs?: number;
 }
 
-export function createHub({ store, clock, instance, roomLingerMs }: HubDeps): Hub {
+export function createHub(deps: HubDeps): Hub {
+  const { store, clock, instance, prepareDocument, roomLingerMs } = deps;
   const connections = new Set<Connection>();
   const revoked = new Set<string>();
   const claims = createClaims();
@@ -54,6 +56,7 @@ export function createHub({ store, clock, instance, roomLingerMs }: HubDeps): Hu
   });
   const rooms = createRooms({
     load: ({ sheet, document }) => store.loadDocument(sheet, document),
+    prepareDocument,
     committer,
     clock,
     ...(roomLingerMs === undefined ? {} : { lingerMs: roomLingerMs }),
@@ -73,7 +76,10 @@ export function createHub({ store, clock, instance, roomLingerMs }: HubDeps): Hu
       };
       if (socket.readyState === socket.CLOSED) goodbye();
       else socket.once("close", goodbye);
-    } catch {
+    } catch (error) {
+      if (isNewerVersion(error)) {
+        return connection.close(CLOSE.newerVersion, "the document was made by a newer version");
+      }
       connection.close(CLOSE.going, "the document could not be loaded");
     }
   }

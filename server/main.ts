@@ -1,6 +1,6 @@
 import { readEnv } from "./env";
 import { startHealth } from "./health";
-import { newSheet } from "./new-sheet";
+import { newSheet, prepareDocument } from "./new-sheet";
 import { type RunningHub, startHub } from "./start-hub";
 
 const LAST_RESORT_MS = 10_000; // then whoever started us would kill us anyway
@@ -12,6 +12,7 @@ async function main(): Promise<void> {
   const running = await startHub({
     ...{ port, host, dataDir, publicUrl, trustProxy, development },
     makeSheet: newSheet,
+    prepareDocument,
     ...(env.pages ? { pages: (server) => openPages(server, env) } : {}),
   });
   if (env.healthPort !== null) await startHealth(running.hub, env.healthPort);

@@ -4,6 +4,7 @@ import {
   brindleExample,
   capturedExample,
   layOut,
+  migrate,
   prepareCritique,
   readSheetFile,
   type Sheet,
@@ -29,6 +30,15 @@ export async function newSheet(wish: CreateSheetRequest): Promise<{
     drawing: encoded((doc) => writeSheet(doc, sheet)),
     critique: encoded(prepareCritique),
   };
+}
+
+/**
+ * Brings a stored document to today's schema before anyone is let in.
+ *
+ * Errors:  SheetError "newer-version"
+ */
+export function prepareDocument(name: DocumentName, doc: Y.Doc): void {
+  migrate(doc, name);
 }
 
 function sheetOf(wish: CreateSheetRequest): Sheet {

@@ -55,33 +55,36 @@ export interface Offer {
 
 export interface RoomDeps {
   readonly stored: StoredDocument;
+  /** Changes the document before anyone is in it. Whatever it throws keeps the room from opening. */
+  readonly prepare: (doc: Y.Doc) => void;
   readonly committer: Committer;
   readonly clock: Clock;
   /** The document in memory may be half changed: let it go, and load it again. */
   readonly onBroken: () => void;
 }
 
-export function createRoom({ stored, committer, clock, onBroken }: RoomDeps): Room {
+export function createRoom({ stored, prepare, committer, clock, onBroken }: RoomDeps): Room {
   const members = new Set<Member>();
   /** What each member had for certain when it was last answered. */
   const answered = new WeakMap<Member, Uint8Array>();
   const presence = createPresenceTable<Member>();
-  const { doc, take, whole } = openDocument(stored);
+  const { doc, prepared, take, whole } = openDocument(stored, prepare);
   let size = stored.updates.reduce((sum, { length }) => sum + length, 0);
   let broken = false;
 
-  const pass = (frame: Uint8Array, author: Member, urgency: Urgency) => {
+  const pass = (frame: Uint8Array, author: Member | null, urgency: Urgency) => {
     for (const member of members) if (member !== author) member.send(frame, urgency);
   };
   const afterCommit = (committed: () => void) => committer.add({ update: null, committed });
   /** What the document made of it is stored, not the frame, which may hold repetition or junk. */
-  const store = (bytes: Uint8Array, author: Member) => {
+  const store = (bytes: Uint8Array, author: Member | null) => {
     size += bytes.length;
     committer.add({
       update: { documentId: stored.documentId, at: clock.now(), bytes },
       committed: () => pass(encodeSync(SYNC.update, bytes), author, "news"),
     });
   };
+  for (const bytes of prepared) store(bytes, null);
 
   const room: Room = {
     generation: stored.generation,
@@ -144,13 +147,15 @@ export function createRoom({ stored, committer, clock, onBroken }: RoomDeps): Ro
 
 interface OpenDocument {
   readonly doc: Y.Doc;
+  /** What preparing it changed. */
+  readonly prepared: readonly Uint8Array[];
   /** What the document emitted while it took the update; null if it is not sound any more. */
   take(update: Uint8Array): Uint8Array[] | null;
   /** The whole of it, encoded once for all who come in the same moment. */
   whole(): Uint8Array;
 }
 
-function openDocument({ updates }: StoredDocument): OpenDocument {
+function openDocument({ updates }: StoredDocument, prepare: (doc: Y.Doc) => void): OpenDocument {
   const doc = new Y.Doc();
   // One transaction for all of them: half the time of one each.
   doc.transact(() => {
@@ -162,8 +167,15 @@ function openDocument({ updates }: StoredDocument): OpenDocument {
     emitted.push(update);
     encoded = null;
   });
+  try {
+    prepare(doc);
+  } catch (error) {
+    doc.destroy();
+    throw error;
+  }
   return {
     doc,
+    prepared: emitted,
     take(update) {
       emitted = [];
       try {

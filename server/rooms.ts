@@ -1,3 +1,4 @@
+import type * as Y from "yjs";
 import type { DocumentName } from "../shared/document-name";
 import { HUB_LIMITS } from "../shared/limits";
 import type { SheetId } from "../shared/sheet-id";
@@ -21,22 +22,34 @@ type Seat =
   | { readonly state: "closing"; readonly closed: Promise<void> };
 
 export interface Rooms {
-  /** Seats a member; null if there is no such document. Rejects if it cannot be loaded. */
+  /** Seats a member; null if there is no such document. Rejects if it cannot be loaded or prepared. */
   enter(name: RoomName, member: Member): Promise<Room | null>;
   /** The member goes; an empty room is let go a while later, once everything in it is committed. */
   leave(name: RoomName, room: Room, member: Member): void;
   states(): Seat["state"][];
 }
 
+/**
+ * Brings a loaded document to today's schema; what it writes is stored like anyone's update.
+ *
+ * Errors:  an Error with the code "newer-version": this server cannot read the document
+ */
+export type PrepareDocument = (name: DocumentName, doc: Y.Doc) => void;
+
+export function isNewerVersion(error: unknown): boolean {
+  return error instanceof Error && "code" in error && error.code === "newer-version";
+}
+
 export interface RoomsDeps {
   readonly load: (name: RoomName) => Promise<StoredDocument | null>;
+  readonly prepareDocument: PrepareDocument;
   readonly committer: Committer;
   readonly clock: Clock;
   readonly lingerMs?: number;
 }
 
 export function createRooms(deps: RoomsDeps): Rooms {
-  const { load, committer, clock, lingerMs = HUB_LIMITS.roomLingerMs } = deps;
+  const { load, prepareDocument, committer, clock, lingerMs = HUB_LIMITS.roomLingerMs } = deps;
   const seats = new Map<string, Seat>();
 
   /** Every way out of memory goes through here, and it begins with the disk. */
@@ -55,6 +68,7 @@ export function createRooms(deps: RoomsDeps): Rooms {
     if (stored === null) return null;
     const room: Room = createRoom({
       stored,
+      prepare: (doc) => prepareDocument(name.document, doc),
       committer,
       clock,
       onBroken: () => {

@@ -12,6 +12,7 @@ import { createApi } from "./api/api";
 import type { MakeSheet } from "./api/doors";
 import { type Clock, systemClock } from "./clock";
 import { createHub, type Hub } from "./hub";
+import type { PrepareDocument } from "./rooms";
 import { guardAnswer, guardPage } from "./security-headers";
 import { lockFolder } from "./store/lock-file";
 import { openSqliteInWorker } from "./store/sqlite-in-worker";
@@ -34,6 +35,7 @@ export interface HubOptions {
   readonly trustProxy?: boolean;
   readonly development?: boolean;
   readonly makeSheet: MakeSheet;
+  readonly prepareDocument: PrepareDocument;
   /** Made once the server exists, for the reloader wants to know it. */
   readonly pages?: (server: Server) => Promise<Pages>;
   readonly clock?: Clock;
@@ -75,11 +77,11 @@ interface Opened {
 
 async function build(options: HubOptions, { store, lock }: Opened): Promise<RunningHub> {
   const { host = "127.0.0.1", clock = systemClock, development = false, makeSheet } = options;
-  const { publicUrl = null, trustProxy = false, roomLingerMs } = options;
+  const { publicUrl = null, trustProxy = false, roomLingerMs, prepareDocument } = options;
   const address: Address = { publicUrl, trustProxy };
   const instance = randomBytes(6).toString("base64url");
   const linger = roomLingerMs === undefined ? {} : { roomLingerMs };
-  const hub = createHub({ store, clock, instance, ...linger });
+  const hub = createHub({ store, clock, instance, prepareDocument, ...linger });
   const server = createServer();
   const sockets = new WebSocketServer({
     noServer: true,

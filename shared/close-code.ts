@@ -4,6 +4,7 @@ export const CLOSE = {
   revoked: 4403,
   gone: 4404,
   clientTaken: 4409,
+  newerVersion: 4426,
   going: 4503,
   slowReader: 4513,
   crowded: 4529,

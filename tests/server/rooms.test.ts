@@ -46,6 +46,7 @@ function setUp({ load }: { load?: () => Promise<StoredDocument | null> } = {}) {
       loads++;
       return (load ?? plainLoad)();
     },
+    prepareDocument: () => {},
     committer,
     clock,
     lingerMs: 1000,

@@ -116,6 +116,7 @@ describe("PROTOCOL.md", () => {
 
   it("calls final what y-websocket's client takes for final", () => {
     const final = Object.values(CLOSE).filter(isFinal);
-    expect(final).toEqual([CLOSE.badFrames, CLOSE.revoked, CLOSE.gone, CLOSE.clientTaken]);
+    const { badFrames, revoked, gone, clientTaken, newerVersion } = CLOSE;
+    expect(final).toEqual([badFrames, revoked, gone, clientTaken, newerVersion]);
   });
 });

@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { newSheet } from "../../server/new-sheet";
+import { newSheet, prepareDocument } from "../../server/new-sheet";
 import { type HubOptions, type RunningHub, startHub } from "../../server/start-hub";
 import type { LinkCreated, SheetCreated } from "../../shared/api-answers";
 import type { Role } from "../../shared/role";
@@ -17,7 +17,7 @@ export function startTestHub(
   dataDir: string,
   more: Partial<Omit<HubOptions, "dataDir">> = {},
 ): Promise<RunningHub> {
-  return startHub({ dataDir, port: 0, makeSheet: newSheet, ...more });
+  return startHub({ dataDir, port: 0, makeSheet: newSheet, prepareDocument, ...more });
 }
 
 export interface Asked {
