@@ -1,4 +1,5 @@
 export { distance } from "./distance";
+export { insidePolygon } from "./inside-polygon";
 export { median } from "./median";
 export { midpoint } from "./midpoint";
 export type { Point } from "./point";

@@ -1,5 +1,6 @@
 export { type Bounds, boundsOf } from "./bounds";
 export { cutStroke } from "./cut-stroke";
+export { gatherStrokes } from "./gather-strokes";
 export { type Rub, touchesStroke } from "./hit-test";
 export { idFromBytes, isId, MAX_ID_LENGTH } from "./id-codec";
 export { decodeLive, encodeLive, type LiveMessage } from "./live-points";

@@ -1,6 +1,6 @@
 import { JOINTS, PANEL, SIDES } from "../../lib/body";
 import { VIEWS } from "../../lib/geometry";
-import { INKS, NIBS, type Stroke } from "../../lib/ink";
+import { cutStroke, INKS, NIBS, type Stroke, UNSHAPED } from "../../lib/ink";
 import { POSES } from "../../lib/motion";
 import {
   addPanel,
@@ -24,10 +24,12 @@ import {
   removePanel,
   retime,
   rubOut,
+  rubOutPart,
   setHold,
   setPlace,
   shiftBody,
   slidePanel,
+  transformStrokes,
 } from "../../lib/sheet";
 import type { Dice } from "./dice";
 import { ids, meet, type Peer } from "./peers";
@@ -63,12 +65,7 @@ const ACTS: Readonly<Record<string, (turn: Turn) => void>> = {
   add: ({ peer, throws }) => addPanel(peer.doc, newPanelId(throws.bytes), somePanel(throws)),
   remove: ({ peer, panel }) => removePanel(peer.doc, panel),
   rub: ({ peer, panels, throws }) => {
-    const ink = panels.flatMap((panel) => [...panel.ink.side, ...panel.ink.front]);
-    const some = ink.filter(() => throws.below(6) === 0);
-    rubOut(
-      peer.doc,
-      some.map(({ id }) => id),
-    );
+    rubOut(peer.doc, someInk(panels, throws));
   },
   even: ({ peer, panel, throws }) => evenOut(peer.doc, throws.of(["strip", { step: panel }])),
   retime: ({ peer, throws }) => {
@@ -87,6 +84,23 @@ const ACTS: Readonly<Record<string, (turn: Turn) => void>> = {
       ...inkOf(turn),
       side: turn.throws.of(SIDES),
     }),
+  shape: ({ peer, panels, throws }) => {
+    const by = { x: throws.below(50), y: throws.below(50) };
+    const shaping = { ...UNSHAPED, scale: 1 + throws.below(3) / 4, by };
+    const elsewhere = { panel: throws.of(panels).id, view: throws.of(VIEWS) };
+    transformStrokes(peer.doc, someInk(panels, throws), {
+      shaping,
+      ...(throws.below(2) === 0 ? elsewhere : { colour: throws.of(INKS) }),
+    });
+  },
+  part: ({ peer, panels, throws }) => {
+    const edge = throws.below(720);
+    const pieces = panels
+      .flatMap(({ ink }) => [...ink.side, ...ink.front])
+      .filter(() => throws.below(6) === 0)
+      .map(({ id, ...stroke }) => [id, cutStroke(stroke, ({ x }) => x < edge)] as const);
+    rubOutPart(peer.doc, new Map(pieces), () => newStrokeId(throws.bytes));
+  },
   footprint: ({ peer, panel, throws }) =>
     void footOnFootprint(peer.doc, readSheet(peer.doc), panel, throws.of(SIDES)),
   shift: ({ peer, panels, throws }) => {
@@ -113,6 +127,12 @@ export function scribbleOnce(people: readonly Peer[], who: number, throws: Dice)
   const panel = panels.length === 0 ? "" : throws.of(panels).id;
   ACTS[what]?.({ people, peer, panels, panel, throws });
   return what;
+}
+
+/** Now and then a stroke. */
+function someInk(panels: readonly Panel[], throws: Dice): string[] {
+  const ink = panels.flatMap((panel) => [...panel.ink.side, ...panel.ink.front]);
+  return ink.filter(() => throws.below(6) === 0).map(({ id }) => id);
 }
 
 /** Two panels of the strip, now and then the same. */

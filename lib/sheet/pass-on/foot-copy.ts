@@ -8,7 +8,7 @@ import {
   type ViewMarks,
 } from "../../body";
 import { walkLegLength } from "../../gait";
-import { type Point, VIEWS, type View } from "../../geometry";
+import { insidePolygon, type Point, VIEWS, type View } from "../../geometry";
 import { cutStroke, type Stroke } from "../../ink";
 import type { Panel } from "../sheet";
 import { footJoints } from "./foot-parts";
@@ -75,17 +75,9 @@ function inkRound(panel: Panel, view: View, foot: ViewMarks, legUnits: number): 
 
 /** How near a point lies to the closed line through the foot's marks; 0 inside it. */
 function nearest(point: Point, corners: readonly Point[]): number {
-  let least = Number.POSITIVE_INFINITY;
-  let inside = false;
-  for (const [n, corner] of corners.entries()) {
-    const before = corners.at(n - 1) ?? corner;
-    least = Math.min(least, toSegment(point, before, corner));
-    if (corner.y > point.y === before.y > point.y) continue;
-    const crossing =
-      corner.x + ((point.y - corner.y) / (before.y - corner.y)) * (before.x - corner.x);
-    if (point.x < crossing) inside = !inside;
-  }
-  return inside ? 0 : least;
+  if (insidePolygon(point, corners)) return 0;
+  const gaps = corners.map((corner, n) => toSegment(point, corners.at(n - 1) ?? corner, corner));
+  return Math.min(...gaps);
 }
 
 function toSegment(point: Point, from: Point, to: Point): number {
