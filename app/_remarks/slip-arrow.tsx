@@ -14,12 +14,12 @@ const BELOW_SHARE = 0.3; // of what lies under the ground, where the paper is sm
 /** A slip: the dashed footprint where the foot was put down, and an arrow to where it is now. */
 export function SlipArrow({ remark, panel, view, pixel, pointed }: PointerProps) {
   const leg = useReview().legLength;
-  const advance = useSheet((sheet) => sheet.head.advance);
+  const pace = useSheet((sheet) => sheet.head);
   const earlier = useSheet((sheet) => sheet.panels.find(({ id }) => id === remark.panels[0]));
   const joint = remark.spots.at(-1)?.joints[0];
   if (view !== "side" || earlier === undefined || joint === undefined) return null;
   if (leg.kind === "cannot-tell" || remark.side === null) return null;
-  const slip = { earlier, panel, side: remark.side, joint, advance, legUnits: leg.value };
+  const slip = { earlier, panel, side: remark.side, joint, pace, legUnits: leg.value };
   const shape = slipShape(slip);
   if (shape === null) return null;
   const y = PANEL.groundY + Math.min(BELOW_PX * pixel, BELOW_SHARE * UNDER_GROUND);

@@ -1,5 +1,5 @@
 import { type JointName, limbJoint, markOf, PANEL, type Side } from "../../lib/body";
-import { placeOf, type WalkPanel } from "../../lib/gait";
+import { type GroundPace, placeOf, type WalkPanel } from "../../lib/gait";
 import type { Point } from "../../lib/geometry";
 
 /** A slip on the paper where it is seen. Units: panel units of that paper, y down. */
@@ -17,8 +17,7 @@ export interface Slip {
   readonly panel: WalkPanel;
   readonly side: Side;
   readonly joint: JointName;
-  /** Leg lengths a frame. */
-  readonly advance: number;
+  readonly pace: GroundPace;
   /** Panel units a leg length. */
   readonly legUnits: number;
 }
@@ -34,9 +33,9 @@ export function slipShape(slip: Slip): SlipShape | null {
   return { from, to: { x: to.x, y: to.y }, footprint: footprint(slip) };
 }
 
-function putDown({ earlier, panel, advance, legUnits }: Slip, joint: JointName): Point | null {
+function putDown({ earlier, panel, pace, legUnits }: Slip, joint: JointName): Point | null {
   const mark = markOf(earlier.marks.side, joint);
-  const x = (placeOf(earlier, advance) - placeOf(panel, advance)) * legUnits + (mark?.x ?? 0);
+  const x = (placeOf(earlier, pace) - placeOf(panel, pace)) * legUnits + (mark?.x ?? 0);
   return mark === null || !Number.isFinite(x) ? null : { x, y: mark.y };
 }
 

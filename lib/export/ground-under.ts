@@ -12,7 +12,7 @@ export function groundUnder(sheet: Sheet): (panel: Panel) => Stretch {
   const leg = walkLegLength(walkOf(sheet));
   const legLength = leg.kind === "value" && leg.value > 0 ? leg.value : PANEL.plainLeg;
   return (panel) => {
-    const place = placeOf(panel, sheet.head.advance);
+    const place = placeOf(panel, sheet.head);
     return { place: Number.isFinite(place) ? place : 0, legLength };
   };
 }

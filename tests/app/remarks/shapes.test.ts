@@ -18,7 +18,7 @@ const slipOf = (from: Walk) =>
     panel: panelOf(from, "right passing"),
     side: "right",
     joint: "right-ball",
-    advance: from.advance,
+    pace: from,
     legUnits: LEG,
   });
 
@@ -32,8 +32,9 @@ describe("a slip on the paper", () => {
     const shape = slipOf(push(walk(), "right passing", FOOT, 0.08));
     expect((shape?.to.x ?? 0) - (shape?.from.x ?? 0)).toBeCloseTo(0.08 * LEG, 6);
     const travelling = push(walk(), "right passing", FOOT, 0.08);
-    const placed = {
+    const placed: Walk = {
       ...travelling,
+      travel: "travelling",
       advance: 0,
       panels: travelling.panels.map((panel) => ({
         ...panel,
@@ -42,6 +43,8 @@ describe("a slip on the paper", () => {
     };
     const same = slipOf(placed);
     expect((same?.to.x ?? 0) - (same?.from.x ?? 0)).toBeCloseTo(0.08 * LEG, 6);
+    const onTheSpot = slipOf({ ...placed, travel: "on-the-spot", advance: travelling.advance });
+    expect(onTheSpot).toEqual(slipOf(travelling));
   });
 
   it("leaves the footprint where the foot was put down, heel to toe", () => {
