@@ -10,6 +10,7 @@ import { PlayPaper } from "./play-paper";
 import { panelAt } from "./playhead";
 import { usePlayhead } from "./use-playhead";
 
+const CYCLES = [0, 1, 2, 4] as const; // 0: for ever
 const SPEEDS = [1, 0.5, 0.25] as const;
 type Shown = View | "both";
 const SHOWN: readonly Shown[] = ["both", ...VIEWS];
@@ -20,6 +21,8 @@ export function PlayStage() {
   const frame = useWorkspace((workspace) => workspace.playFrame);
   const play = useWorkspace((workspace) => workspace.play);
   const speed = useWorkspace((workspace) => workspace.speed);
+  const cycles = useWorkspace((workspace) => workspace.cycles);
+  const setCycles = useWorkspace((workspace) => workspace.setCycles);
   const setSpeed = useWorkspace((workspace) => workspace.setSpeed);
   const panels = useSheet((sheet) => sheet.panels);
   const exposure = useSheet((sheet) => sheet.head.exposure);
@@ -47,6 +50,13 @@ export function PlayStage() {
           word={(value) => words.speeds[value]}
           chosen={speed}
           onChoose={setSpeed}
+        />
+        <Choice
+          legend={words.cycles}
+          values={CYCLES}
+          word={(value) => words.times[value]}
+          chosen={cycles ?? 0}
+          onChoose={(value) => setCycles(value === 0 ? null : value)}
         />
         <Choice
           legend={words.shown}

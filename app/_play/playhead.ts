@@ -2,35 +2,50 @@ import { VIEWS } from "../../lib/geometry";
 import { type Exposure, type Frame, poseOn } from "../../lib/motion";
 import type { Panel, Sheet } from "../../lib/sheet";
 
-/** What play runs through: a way in, once, and then a loop. */
+/** What play runs through: a way in, a loop, and what stands behind it. */
 export interface Run {
   readonly first: Frame;
   /** The loop's first frame, and how many frames it has. */
   readonly loopFrom: Frame;
   readonly loopFrames: number;
+  /** Where what stands behind the loop begins, and how many frames that has; none as a rule. */
+  readonly tailFrom: Frame;
+  readonly tailFrames: number;
 }
+
+/** How often the loop is run before play goes on behind it and begins again; null is for ever. */
+export type Cycles = 1 | 2 | 4 | null;
 
 /**
  * The run of a strip. The loop closes on the pose at its end, which is its first pose again and so is
- * not shown twice. Where the strip ends elsewhere than the loop, its own end serves: a last pose that
- * is not the first again is shown for as long as the one before it.
+ * not shown twice; an end that is another pose is shown for as long as the one before it. Where no panel
+ * stands at an end of the loop, the strip's own end serves.
  *
  * Units:   frames
  * Errors:  none; an empty strip has no run
  */
 export function runOf({ panels, head }: Sheet): Run | null {
-  const first = panels[0]?.frame;
+  const first = panels[0];
   const last = panels.at(-1);
   if (first === undefined || last === undefined) return null;
-  const opens = panels.find(({ frame }) => frame === head.loop.from) ?? panels[0];
-  const loopFrom = opens?.frame ?? first;
-  const closes = last.frame === head.loop.to || samePose(opens, last);
-  const tail = closes ? 0 : Math.max(1, last.frame - (panels.at(-2)?.frame ?? last.frame));
-  return { first, loopFrom, loopFrames: Math.max(1, last.frame - loopFrom + tail) };
+  const opens = panels.find(({ frame }) => frame === head.loop.from) ?? first;
+  const marked = panels.find(({ frame }) => frame === head.loop.to && frame > opens.frame);
+  const ends = marked ?? last;
+  const kept = opens.pose === ends.pose ? 0 : timeBefore(panels, ends);
+  const isBehind = last.frame > ends.frame;
+  return {
+    first: first.frame,
+    loopFrom: opens.frame,
+    loopFrames: Math.max(1, ends.frame - opens.frame + kept),
+    tailFrom: ends.frame + kept,
+    tailFrames: isBehind ? last.frame - ends.frame - kept + timeBefore(panels, last) : 0,
+  };
 }
 
-function samePose(one: Panel | undefined, other: Panel): boolean {
-  return one !== undefined && one.pose === other.pose && one.weightOn === other.weightOn;
+/** How long the pose before another is on. */
+function timeBefore(panels: readonly Panel[], panel: Panel): number {
+  const before = panels.findLast(({ frame }) => frame < panel.frame);
+  return Math.max(1, panel.frame - (before?.frame ?? panel.frame));
 }
 
 /**
@@ -38,12 +53,21 @@ function samePose(one: Panel | undefined, other: Panel): boolean {
  *
  * Units:   seconds since the start, frames a second → frame
  */
-export function frameAt(run: Run, secondsIn: number, framesPerSecond: number): Frame {
+export function frameAt(
+  run: Run,
+  secondsIn: number,
+  framesPerSecond: number,
+  cycles: Cycles,
+): Frame {
   // Half a thousandth of a frame: a clock that says 2.9999999 means the third.
   const count = Math.max(0, Math.floor(secondsIn * framesPerSecond + 0.0005));
   const wayIn = run.loopFrom - run.first;
-  if (count < wayIn) return run.first + count;
-  return run.loopFrom + ((count - wayIn) % run.loopFrames);
+  const looped = cycles === null ? Number.POSITIVE_INFINITY : cycles * run.loopFrames;
+  const whole = wayIn + looped + run.tailFrames;
+  const at = Number.isFinite(whole) ? count % whole : count;
+  if (at < wayIn) return run.first + at;
+  if (at < wayIn + looped) return run.loopFrom + ((at - wayIn) % run.loopFrames);
+  return run.tailFrom + at - wayIn - looped;
 }
 
 /**

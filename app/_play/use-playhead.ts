@@ -15,12 +15,13 @@ export function usePlayhead(): void {
     let last: number | null = null;
     let secondsIn = 0; // sheet time: grows slower at half speed
     let asked = requestAnimationFrame(function run(now) {
-      const { speed, playFrame, setPlayFrame } = workspace.getState();
+      const { speed, cycles, playFrame, setPlayFrame } = workspace.getState();
       secondsIn += last === null ? 0 : ((now - last) / 1000) * speed;
       last = now;
       const sheet = room.sheet.getSnapshot();
       const head = runOf(sheet);
-      const frame = head === null ? null : frameAt(head, secondsIn, sheet.head.framesPerSecond);
+      const frame =
+        head === null ? null : frameAt(head, secondsIn, sheet.head.framesPerSecond, cycles);
       if (frame !== playFrame) setPlayFrame(frame);
       asked = requestAnimationFrame(run);
     });

@@ -2,7 +2,7 @@
 import { type Frame, lastHeld } from "../../lib/motion";
 import type { Panel, PanelId } from "../../lib/sheet";
 import { useSheet } from "../_room";
-import { GhostFeet } from "../_time";
+import { GhostFeet, LoopHandles } from "../_time";
 import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
 import styles from "./stage.module.css";
@@ -65,6 +65,14 @@ export function Ruler({ panels, geometry, feet, feetToBe, mayDraw }: RulerProps)
           lineY={LINE_Y}
           width={geometry.width}
           height={STRIP.ruler + STRIP.ghosts}
+        />
+      )}
+      {panels.length > 1 && (
+        <LoopHandles
+          panels={panels}
+          xOfFrame={geometry.frameX}
+          frameAt={geometry.frameAt}
+          mayDraw={mayDraw}
         />
       )}
       {panels.map((panel) => (

@@ -24,5 +24,6 @@ export const time = {
   contacts: (frames: readonly number[]) => `Contacts ${frames.join(" · ")}.`,
   loop: (from: number, to: number) => `Loop ${from} to ${to}.`,
   reads: (reads: string) => `Reads ${reads}.`,
+  loopEnd: { from: "Loop begins", to: "Loop ends" },
   cancel: "Leave it",
 } as const;

@@ -149,3 +149,31 @@ test("a hold is set by number, seen on the ruler, and kept by play", async ({ ne
   await page.keyboard.press("Control+z");
   await expect(foot(page, "contact left").first()).toHaveAttribute("aria-valuetext", "frame 1");
 });
+
+test("the loop's ends are moved by keys and by pen, and play keeps to them", async ({
+  newcomer,
+}) => {
+  const page = await newcomer();
+  await startWalk(page, board.url, "One step");
+  const begins = page.getByRole("slider", { name: "Loop begins" });
+  const ends = page.getByRole("slider", { name: "Loop ends" });
+  await expect(begins).toHaveAttribute("aria-valuetext", "frame 1");
+  for (let panel = 0; panel < 4; panel += 1) await ends.press("ArrowLeft");
+  await expect(ends).toHaveAttribute("aria-valuetext", "frame 13");
+
+  const pen = await takePen(page);
+  const from = await middleOf(begins);
+  const width =
+    (await middleOf(foot(page, "down left"))).x -
+    (await middleOf(foot(page, "contact left").first())).x;
+  await pen.down(from);
+  await pen.move([{ x: from.x + 1.9 * width, y: from.y }]);
+  await expect(begins).toHaveAttribute("aria-valuetext", "frame 7");
+  await pen.up();
+  expect((await exportSheet(page)).file.head.loop).toEqual({ from: 7, to: 13 });
+
+  await page.keyboard.press("Control+z");
+  for (let panel = 0; panel < 4; panel += 1) await page.keyboard.press("Control+z");
+  await expect(begins).toHaveAttribute("aria-valuetext", "frame 1");
+  await expect(ends).toHaveAttribute("aria-valuetext", "frame 25");
+});

@@ -83,7 +83,7 @@ export async function contentOf(download: Download): Promise<Buffer> {
 
 /** The frames on the ruler, from left to right. */
 export async function framesOf(page: Page): Promise<number[]> {
-  const feet = page.getByRole("slider");
+  const feet = page.getByRole("slider", { name: /^Frame of / });
   return feet.evaluateAll((all) =>
     all
       .toSorted((a, b) => a.getBoundingClientRect().x - b.getBoundingClientRect().x)

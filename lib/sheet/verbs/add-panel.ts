@@ -2,12 +2,14 @@ import type * as Y from "yjs";
 import { ID_FIELD, PANEL_FIELDS } from "../fields";
 import { emptyPanel } from "../lay-out";
 import { requireField } from "../require-field";
-import { ORIGIN, panelsOf } from "../schema";
+import { headOf, ORIGIN, panelsOf } from "../schema";
 import type { Panel, PanelId } from "../sheet";
+import { loopAfterAdd } from "../timing/loop-after";
+import { readTimes } from "../timing/times";
 import { panelMap } from "../write-sheet";
 
 /**
- * Hangs a new, empty panel on the strip. Two people who add one at the same frame get two, side by side.
+ * Hangs a new, empty panel on the strip; behind the last of a loop the loop takes it in. Two people who add one at the same frame get two, side by side.
  * Undoing it takes the panel off the strip; what others drew or marked in it comes back with redo.
  *
  * Units:   frames; place in leg lengths
@@ -27,6 +29,8 @@ export function addPanel(
   if (panelsOf(doc).has(id)) throw new RangeError(`addPanel needs a new id, got ${id} again`);
   const panel = emptyPanel({ id, frame, pose, weightOn, place });
   doc.transact(() => {
+    const loop = loopAfterAdd(readTimes(doc), frame);
     panelsOf(doc).set(id, panelMap(panel));
+    if (loop !== null) headOf(doc).set("loop", loop);
   }, ORIGIN.hand);
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import * as Y from "yjs";
 import { frameAt, panelAt, runOf } from "../../../app/_play/playhead";
-import { layOut, type Sheet } from "../../../lib/sheet";
+import { addPanel, layOut, readSheet, type Sheet, writeSheet } from "../../../lib/sheet";
 import { BRIEF_DEFAULTS } from "../../../shared/brief-defaults";
 
 function strip(over: Partial<typeof BRIEF_DEFAULTS> = {}): Sheet {
@@ -10,26 +11,34 @@ function strip(over: Partial<typeof BRIEF_DEFAULTS> = {}): Sheet {
 
 describe("a run", () => {
   it("loops from contact to contact and shows the closing contact once", () => {
-    expect(runOf(strip())).toEqual({ first: 1, loopFrom: 1, loopFrames: 24 });
+    expect(runOf(strip())).toMatchObject({ first: 1, loopFrom: 1, loopFrames: 24, tailFrames: 0 });
   });
   it("goes through the lead-in once", () => {
-    expect(runOf(strip({ leadIn: true }))).toEqual({ first: 1, loopFrom: 13, loopFrames: 24 });
+    const run = runOf(strip({ leadIn: true }));
+    expect(run).toMatchObject({ first: 1, loopFrom: 13, loopFrames: 24, tailFrames: 0 });
   });
   it("shows a last pose that is not the first again as long as the one before it", () => {
     const sheet = strip();
     const panels = sheet.panels.slice(0, -1); // the closing contact has left: 22 is the last, an up
-    expect(runOf({ ...sheet, panels })).toEqual({ first: 1, loopFrom: 1, loopFrames: 24 });
+    expect(runOf({ ...sheet, panels })).toMatchObject({ loopFrom: 1, loopFrames: 24 });
   });
-  it("plays what was added behind the closing contact", () => {
-    const sheet = strip();
-    const closing = sheet.panels.at(-1);
-    if (closing === undefined) throw new Error("the strip has panels");
-    const added = { ...closing, id: "added", frame: 29, pose: "down" as const };
-    const run = runOf({ ...sheet, panels: [...sheet.panels, added] });
-    expect(run).toEqual({ first: 1, loopFrom: 1, loopFrames: 32 });
+  it("plays what was added behind the closing contact, which the loop takes in", () => {
+    const doc = new Y.Doc();
+    writeSheet(doc, strip());
+    addPanel(doc, "added", { frame: 29, pose: "down", weightOn: "left" });
+    const run = runOf(readSheet(doc));
+    expect(run).toMatchObject({ first: 1, loopFrom: 1, loopFrames: 32, tailFrames: 0 });
     if (run === null) throw new Error("it has a run");
-    const frames = Array.from({ length: 32 }, (_, n) => frameAt(run, n / 24, 24));
+    const frames = Array.from({ length: 32 }, (_, n) => frameAt(run, n / 24, 24, null));
     expect(frames).toContain(29);
+  });
+  it("loops one step where the loop is set to one", () => {
+    const sheet = strip();
+    const run = runOf({ ...sheet, head: { ...sheet.head, loop: { from: 13, to: 25 } } });
+    expect(run).toMatchObject({ first: 1, loopFrom: 13, loopFrames: 12, tailFrames: 0 });
+    const left = runOf({ ...sheet, head: { ...sheet.head, loop: { from: 1, to: 13 } } });
+    // 13 to 24, and the closing contact for as long as the up before it.
+    expect(left).toMatchObject({ loopFrom: 1, loopFrames: 12, tailFrom: 13, tailFrames: 15 });
   });
   it("is none on an empty strip, and one frame long on a single panel", () => {
     const sheet = strip();
@@ -39,7 +48,7 @@ describe("a run", () => {
 });
 
 describe("the playhead", () => {
-  const run = { first: 1, loopFrom: 13, loopFrames: 24 };
+  const run = { first: 1, loopFrom: 13, loopFrames: 24, tailFrom: 37, tailFrames: 6 };
   it.each([
     { seconds: 0, frame: 1 },
     { seconds: 0.04, frame: 1 },
@@ -50,7 +59,18 @@ describe("the playhead", () => {
     { seconds: 36 / 24, frame: 13 },
     { seconds: 3600, frame: 13 + ((86_400 - 12) % 24) },
   ])("stands at frame $frame after $seconds s at 24 a second", ({ seconds, frame }) => {
-    expect(frameAt(run, seconds, 24)).toBe(frame);
+    expect(frameAt(run, seconds, 24, null)).toBe(frame);
+  });
+  it.each([
+    { cycles: 2, count: 36, frame: 13 },
+    { cycles: 2, count: 59, frame: 36 },
+    { cycles: 2, count: 60, frame: 37 },
+    { cycles: 2, count: 65, frame: 42 },
+    { cycles: 2, count: 66, frame: 1 }, // the way in again
+    { cycles: 1, count: 36, frame: 37 },
+    { cycles: 1, count: 42, frame: 1 },
+  ] as const)("with ×$cycles stands at $frame after $count frames", ({ cycles, count, frame }) => {
+    expect(frameAt(run, count / 24, 24, cycles)).toBe(frame);
   });
 });
 
