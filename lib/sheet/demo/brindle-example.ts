@@ -8,13 +8,15 @@ import {
   type PoseMarks,
 } from "../../body";
 import type { View } from "../../geometry";
-import { quantiseStroke } from "../../ink";
+import { quantiseStroke, type Stroke } from "../../ink";
 import { defaultBrief } from "../brief";
 import { layOut } from "../lay-out";
-import { byFrame, byHeight } from "../order";
-import type { Brief, InkStroke, Panel, PanelId, Sheet } from "../sheet";
+import { byFrame } from "../order";
+import type { Brief, InkStroke, Panel, PanelId, Sheet, StrokeId } from "../sheet";
 import { drawBrindleFront } from "./front/draw-front";
-import { BRINDLE_POSES, type BrindlePose, STEP_LENGTH } from "./pose/brindle-poses";
+import type { Drawn } from "./hand/pencil";
+import type { BrindlePose } from "./pose/brindle-pose";
+import { BRINDLE_POSES, STEP_LENGTH } from "./pose/brindle-poses";
 import { type Figure, figureOf } from "./pose/figure";
 import { drawBrindleSide } from "./side/draw-side";
 
@@ -48,42 +50,55 @@ const PRECISION = 0.005 * PANEL.plainLeg;
  */
 export function brindleExample(newId: () => PanelId): Sheet {
   const { head, panels } = layOut(BRIEF, newId);
-  const drawn = panels.map((panel, i): Panel => {
-    const pose = BRINDLE_POSES[i];
-    if (pose === undefined) return panel;
-    return fill({ ...panel, frame: panel.frame === LATE.drawnFor ? LATE.at : panel.frame }, pose, {
-      newId,
-      seed: 101 + 17 * i,
-    });
+  const drawn = drawings();
+  const filled = panels.map((panel, i) => {
+    const drawing = drawn[i];
+    return drawing === undefined ? panel : fill(panel, drawing, newId);
   });
-  return { head: { ...head, credit: CREDIT }, panels: drawn.sort(byFrame) };
+  return { head: { ...head, credit: CREDIT }, panels: filled.sort(byFrame) };
 }
 
 const CREDIT =
   "Brindle and the Low Tide Post are invented; poses, drawings and marks were made up for this demo.";
 
-interface Hand {
-  readonly newId: () => string;
-  readonly seed: number;
+/** A panel's drawing before it has ids. */
+interface Drawing {
+  readonly pose: BrindlePose;
+  readonly marks: PoseMarks;
+  readonly ink: Readonly<Record<View, readonly Stroke[]>>;
 }
 
-function fill(panel: Panel, pose: BrindlePose, { newId, seed }: Hand): Panel {
-  const figure = figureOf(pose);
-  const inked = (view: View): InkStroke[] => {
-    const strokes =
-      view === "side" ? drawBrindleSide(figure, seed) : drawBrindleFront(figure, seed + 7);
-    return strokes
-      .map((stroke, z) => ({
-        ...quantiseStroke({ ...stroke, panel: panel.id, view, z }),
-        id: newId(),
-      }))
-      .sort(byHeight);
-  };
+/** Drawn once and kept: it takes a tenth of a second, and the hub has others waiting. */
+let kept: readonly Drawing[] | null = null;
+
+function drawings(): readonly Drawing[] {
+  kept ??= BRINDLE_POSES.map((pose, i): Drawing => {
+    const figure = figureOf(pose);
+    const seed = 101 + 17 * i;
+    const inked = (view: View, drawn: readonly Drawn[]) =>
+      drawn.map((stroke, z) => quantiseStroke({ ...stroke, panel: "", view, z }));
+    return {
+      pose,
+      marks: marksOf(figure),
+      ink: {
+        side: inked("side", drawBrindleSide(figure, seed)),
+        front: inked("front", drawBrindleFront(figure, seed + 7)),
+      },
+    };
+  });
+  return kept;
+}
+
+/** A panel of the strip with its drawing, every stroke under an id of its own. */
+function fill(panel: Panel, { pose, marks, ink }: Drawing, newId: () => StrokeId): Panel {
+  const inked = (strokes: readonly Stroke[]): InkStroke[] =>
+    strokes.map((stroke) => ({ ...stroke, panel: panel.id, id: newId() }));
   return {
     ...panel,
+    frame: panel.frame === LATE.drawnFor ? LATE.at : panel.frame,
     place: pose.place ?? null,
-    marks: marksOf(figure),
-    ink: { side: inked("side"), front: inked("front") },
+    marks,
+    ink: { side: inked(ink.side), front: inked(ink.front) },
   };
 }
 

@@ -1,5 +1,5 @@
 import { hatch } from "../hand/hatch";
-import { Part, thin } from "../hand/part";
+import { dark, Part, thin } from "../hand/part";
 import type { Pencil } from "../hand/pencil";
 import type { Placer } from "../hand/placer";
 
@@ -14,6 +14,8 @@ export function drawCapFront(pencil: Pencil, head: Placer): void {
   part.form("0,140,130 27,121,130 19,96,130 -19,96,130 -27,121,130", thin(0.58, 4.4));
   hatch(pencil, part.path(PEAK, true), { along: { x: 0.2, y: 1 }, gap: 0.036, firm: 0.46 });
   part.form(PEAK, { firm: 0.76, width: 7 });
+  part.line("-152,124,30 -90,118,110 -22,117,128", dark(17));
+  part.line("22,117,128 90,118,110 152,124,30", dark(17));
   part.line("-140,98,40 -80,90,120 0,86,140 80,90,120 140,98,40", thin(0.56, 5));
   part.line("-150,142,40 -80,144,120 0,146,130 80,144,120 150,142,40", thin(0.52, 4.6));
   const crown = part.path(CROWN);

@@ -1,6 +1,6 @@
 import type { Point } from "../../../geometry";
 import { curve } from "../hand/curve";
-import { Part, thin, tone } from "../hand/part";
+import { dark, Part, thin, tone } from "../hand/part";
 import type { Pencil } from "../hand/pencil";
 import { placed } from "../hand/placer";
 import { between } from "../hand/vector";
@@ -43,6 +43,7 @@ function drawBelt(pencil: Pencil, { waist, pose }: FrontFigure): void {
     "-34,12 34,10 34,-56 -34,-54",
     thin(0.64, 4.6),
   );
+  part.line("-182,-6 -80,-33 0,-38 80,-35 182,-10", dark(16));
   part.line("-178,22 -80,-4 80,-6 178,18", thin(0.6, 5));
   part.line("-178,-34 -80,-62 80,-64 178,-38", thin(0.68, 5.4));
 }
@@ -110,5 +111,5 @@ function shade(pencil: Pencil, { chest, waist, hips }: FrontFigure, hem: FrontHe
     waist(0.11, -0.2),
   ];
   tone(pencil, curve(upper, true), 0.052);
-  tone(pencil, curve(lower, true));
+  tone(pencil, curve(lower, true), 0.044);
 }

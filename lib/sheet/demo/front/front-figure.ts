@@ -1,7 +1,7 @@
 import { type JointName, type LimbJoint, limbJoint, type Side } from "../../../body";
 import type { Point } from "../../../geometry";
 import { type Placer, placerAt } from "../hand/placer";
-import type { BrindlePose } from "../pose/brindle-poses";
+import type { BrindlePose } from "../pose/brindle-pose";
 import type { Figure } from "../pose/figure";
 import type { Place } from "../pose/space";
 

@@ -40,17 +40,42 @@ export function mirrored(place: Placer): Placer {
   return (aside, up, ahead) => place(-aside, up, ahead);
 }
 
-/** Eye, brow, cheek and sideburn of one side. */
+/** Brow, eye, cheek and sideburn of one side. */
 function drawHalf(part: Part, effort: number): void {
+  drawEye(part, effort);
+  const low = 0.016 * effort; // the brow is pulled down to the nose as it gets heavy
+  part.line(
+    [
+      [0.024, 0.06 - low, 0.14],
+      [0.058, 0.073 - low * 0.5, 0.13],
+      [0.096, 0.06, 0.11],
+    ],
+    thin(0.72, 9),
+  );
+  part.line("90,-18,110 104,-40,100 101,-68,100", thin(0.42));
+  part.line("137,38,20 132,8,30 124,-10,40", thin(0.44));
+}
+
+/** Wide awake when it goes easily, screwed up at the down. */
+function drawEye(part: Part, effort: number): void {
   const lid = 0.026 - 0.008 * effort;
   const shut = effort > 0.85;
+  const arch = shut ? 0.003 : 0.011;
   part.line(
     [
       [0.032, lid - 0.004, 0.13],
-      [0.056, lid + (shut ? 0.003 : 0.011), 0.13],
+      [0.056, lid + arch, 0.13],
       [0.082, lid - 0.002, 0.12],
     ],
     thin(shut ? 0.8 : 0.7, 5.6),
+  );
+  part.line(
+    [
+      [0.038, lid - 0.023, 0.13],
+      [0.056, lid - 0.029, 0.13],
+      [0.073, lid - 0.022, 0.12],
+    ],
+    thin(0.42),
   );
   if (shut)
     part.line(
@@ -68,27 +93,8 @@ function drawHalf(part: Part, effort: number): void {
         [0.057, lid - 0.005, 0.13],
         [0.054, lid - 0.016, 0.13],
       ],
-      thin(0.95, 11),
+      thin(0.95, 9.4),
     );
-  part.line(
-    [
-      [0.038, lid - 0.023, 0.13],
-      [0.056, lid - 0.029, 0.13],
-      [0.073, lid - 0.022, 0.12],
-    ],
-    thin(0.42),
-  );
-  const low = 0.016 * effort;
-  part.line(
-    [
-      [0.024, 0.06 - low, 0.14],
-      [0.058, 0.073 - low * 0.5, 0.13],
-      [0.096, 0.06, 0.11],
-    ],
-    thin(0.72, 9),
-  );
-  part.line("90,-18,110 104,-40,100 101,-68,100", thin(0.42));
-  part.line("137,38,20 132,8,30 124,-10,40", thin(0.44));
 }
 
 /** A walrus moustache: it blows out with the effort. */

@@ -1,12 +1,19 @@
-import { Part, thin } from "../hand/part";
+import { dark, Part, thin } from "../hand/part";
 import type { Pencil } from "../hand/pencil";
 import type { FrontFigure } from "./front-figure";
 
 /** The scarf from ahead; its end hangs over the breast and sways against the hips. */
 export function drawScarfFront(pencil: Pencil, { chest, pose }: FrontFigure): void {
   const part = new Part(pencil, chest);
-  part.line("-112,42,80 0,-5,120 112,38,80", thin(0.46));
-  part.line("-84,-6,100 0,-36,130 74,-14,100", thin(0.46));
+  part.line("-112,42,80 0,-5,120 112,38,80", thin(0.5));
+  for (const stripe of [
+    "-116,24,70 -92,8,90 -84,-16,100",
+    "-52,8,110 -40,-18,120 -44,-46,130",
+    "22,2,120 26,-26,125 16,-56,130",
+    "92,24,90 84,-4,95 70,-34,100",
+  ]) {
+    part.line(stripe, dark(11, 0.8));
+  }
   part.form(
     "-130,60,40 -144,20,50 -104,-42,100 0,-72,130 104,-48,100 144,14,50 130,60,40 0,90,60",
     { firm: 0.64 },

@@ -40,6 +40,11 @@ export function tone(pencil: Pencil, outline: readonly Point[], gap = 0.046, fir
   hatch(pencil, outline, { along: SLANT, gap, firm });
 }
 
+/** A dark of one broad stroke: leather, felt, the stripe of a scarf. Panel units at full pressure. */
+export function dark(width: number, firm = 0.9): Touch {
+  return { nib: "broad", width, firm, even: true };
+}
+
 /** A thin line for what lies within a form: folds, seams, hair. */
 export function thin(firm: number, width = 4): Touch {
   return { width, firm };

@@ -4,7 +4,7 @@ import type { InkPoint, Stroke } from "../../../ink";
 import { inside, type Solid, solidOf, turnOf } from "./polygon";
 import { seeded, type Unevenness } from "./seeded";
 import { thin } from "./thin";
-import { across, dot, sub, unit } from "./vector";
+import { across, add, dot, sub, times, unit } from "./vector";
 
 /** What a stroke is before it knows its panel. */
 export type Drawn = Pick<Stroke, "nib" | "colour" | "width" | "points">;
@@ -18,14 +18,17 @@ export interface Touch {
   readonly firm?: number;
   /** Which side of the line, seen along it, looks outward: there light thins it and shade thickens it. */
   readonly outside?: "left" | "right";
+  /** Pressed alike from end to end: for darks rather than lines. */
+  readonly even?: boolean;
   /** Drawn through whatever hides it: only the drawing under the drawing is. */
   readonly through?: boolean;
   /** Left out where this says so: an outline that runs into another form of the same thing. */
   readonly skip?: (point: Point) => boolean;
 }
 
-const WIDTH = 6.4; // panel units
+const WIDTH = 7.8; // panel units
 const FIRM = 0.6;
+const OVERSHOOT = 0.008; // leg lengths: a hand starts a little before and stops a little after
 const LEAST = { whole: 4, cut: 8 } as const; // samples; a line or what is left of one that is shorter is a speck
 const WAVER = 0.6; // panel units
 const OVERLAP = 6; // samples that a closed line is drawn over its own beginning
@@ -64,6 +67,10 @@ export class Pencil {
 
   /** Draws the runs of a line that nothing nearer hides. Units: leg lengths, y up. */
   line(points: readonly Point[], touch: Touch = {}): void {
+    this.#draw(overshot(points), touch);
+  }
+
+  #draw(points: readonly Point[], touch: Touch): void {
     let run: Point[] = [];
     let cut = false;
     for (const point of points) {
@@ -81,7 +88,8 @@ export class Pencil {
   /** Draws a closed form, its outside told by the way it turns, and hides what lies behind it. */
   form(outline: readonly Point[], touch: Touch = {}): void {
     const closed = [...outline, ...outline.slice(1, OVERLAP)];
-    this.line(closed, { outside: turnOf(outline) > 0 ? "right" : "left", ...touch });
+    const outside = turnOf(outline) > 0 ? "right" : "left";
+    this.#draw(closed, { outside, ...touch });
     this.solid(outline);
   }
 
@@ -92,7 +100,8 @@ export class Pencil {
     const points = run.map((point, i): InkPoint => {
       const t = i / (run.length - 1);
       const [dx, dy] = waver(i);
-      const pressed = firm * swell(t, cut) * this.#shade(run, i, touch.outside);
+      const pressed =
+        firm * (touch.even === true ? 1 : swell(t, cut)) * this.#shade(run, i, touch.outside);
       return [
         PANEL.width / 2 + point.x * PANEL.plainLeg + dx,
         PANEL.groundY - point.y * PANEL.plainLeg + dy,
@@ -120,8 +129,18 @@ export class Pencil {
     if (outside === undefined || from === undefined || to === undefined) return 1;
     const left = across(unit(sub(to, from)));
     const lit = (outside === "left" ? 1 : -1) * dot(left, this.#light);
-    return 1 - 0.34 * lit + 0.04;
+    return 0.94 - 0.48 * lit;
   }
+}
+
+function overshot(points: readonly Point[]): Point[] {
+  const [first, second] = points;
+  const [before, last] = points.slice(-2);
+  if (first === undefined || second === undefined || before === undefined || last === undefined) {
+    return [...points];
+  }
+  const on = (from: Point, to: Point) => add(to, times(unit(sub(to, from)), OVERSHOOT));
+  return [on(second, first), ...points, on(before, last)];
 }
 
 /** A stroke is put down lightly, pressed, and lifted; where something hides it, it stays pressed. */

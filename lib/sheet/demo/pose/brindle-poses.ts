@@ -1,51 +1,16 @@
-import type { Side } from "../../../body";
-import type { PoseName } from "../../../motion";
-import type { Turn } from "./space";
-
-/** How a foot stands, by what of it bears. Leg lengths; degrees, toe up. */
-export type FootPose =
-  /** On the ground: `heel` is the ground x of the heel when the foot lay flat. */
-  | { readonly on: "heel" | "flat" | "ball"; readonly heel: number; readonly pitch: number }
-  /** In the air: the ankle, from the panel's middle and over the ground. */
-  | { readonly on: "air"; readonly ankle: readonly [x: number, y: number]; readonly pitch: number };
-
-/** One panel of Brindle's walk. Leg lengths and degrees. */
-export interface BrindlePose {
-  readonly pose: PoseName;
-  readonly weightOn: Side | null;
-  /** The frame it was drawn for: where the ground lies under him. */
-  readonly frame: number;
-  /** Ground x of the panel's middle, where the advance does not tell it. */
-  readonly place?: number;
-  /** Middle of the hips: from the panel's middle, over the ground, to his right. */
-  readonly hips: readonly [x: number, y: number, z: number];
-  readonly pelvis: Turn;
-  /** How far the spine leans to his left, degrees: away from the sack, less when the left leg carries. */
-  readonly spine: number;
-  readonly chest: Turn;
-  readonly head: Turn;
-  readonly feet: { readonly [S in Side]: FootPose };
-  /** The free arm: upper arm forward of hanging, how much the elbow bends, and the hand ahead of the forearm. */
-  readonly arm: { readonly swing: number; readonly bend: number; readonly hand: number };
-  /** What hangs on him and comes a little after: sack turned forward (degrees) and dropped; hem and scarf. */
-  readonly drag: {
-    readonly sack: readonly [turn: number, drop: number];
-    readonly hem: readonly [front: number, back: number];
-    readonly scarf: number;
-  };
-  /** How much it costs him, 0..1: brows, eyes, moustache. */
-  readonly effort: number;
-}
+import { advanceOf } from "../../advance";
+import type { BrindlePose } from "./brindle-pose";
 
 export const STEP_LENGTH = 0.78; // leg lengths
-export const ADVANCE = 0.065; // leg lengths a frame: 0.78 in 12
+/** Leg lengths a frame, at twelve frames a step. */
+export const ADVANCE = advanceOf(STEP_LENGTH, { left: 12, right: 12 });
 /** Ground x of the heels as they come down, leg lengths. */
 const RIGHT_0 = 0.25;
 const LEFT_1 = RIGHT_0 + STEP_LENGTH;
 const RIGHT_1 = LEFT_1 + STEP_LENGTH;
 const LEFT_2 = RIGHT_1 + STEP_LENGTH;
 /** Planted fault: how far the left foot slips forward between down and passing. */
-export const SLIP = 0.064;
+const SLIP = 0.064;
 const LEFT_SLIPPED = LEFT_1 + SLIP;
 
 /**
@@ -65,7 +30,7 @@ export const BRINDLE_POSES: readonly BrindlePose[] = [
     chest: { yaw: -2, roll: 9, lean: 11 },
     head: { yaw: 0, roll: -6, lean: -2 },
     feet: {
-      left: { on: "flat", heel: 0.28, pitch: 0 },
+      left: { on: "flat", heel: 0.33, pitch: 0 },
       right: { on: "flat", heel: RIGHT_0, pitch: 0 },
     },
     arm: { swing: 2, bend: 16, hand: 4 },
@@ -83,7 +48,7 @@ export const BRINDLE_POSES: readonly BrindlePose[] = [
     chest: { yaw: 3, roll: 10, lean: 17 },
     head: { yaw: 0, roll: -7, lean: 5 },
     feet: {
-      left: { on: "air", ankle: [-0.06, 0.19], pitch: -24 },
+      left: { on: "air", ankle: [-0.15, 0.185], pitch: -32 },
       right: { on: "flat", heel: RIGHT_0, pitch: 0 },
     },
     arm: { swing: -9, bend: 18, hand: 8 },

@@ -1,5 +1,6 @@
 import type { JointName, Side } from "../../../body";
-import { ADVANCE, type BrindlePose } from "./brindle-poses";
+import type { BrindlePose } from "./brindle-pose";
+import { ADVANCE } from "./brindle-poses";
 import { footOf } from "./foot";
 import { at, type Place, plus, type Turn, turn } from "./space";
 import { bend } from "./two-bone";
@@ -81,7 +82,7 @@ type Leg<S extends Side> = {
 function legOf<S extends Side>(side: S, hip: Place, pose: BrindlePose): Leg<S> {
   const place = pose.place ?? ADVANCE * (pose.frame - 1);
   const foot = footOf(side, pose.feet[side], place);
-  const pole = at(1, 0, side === "right" ? 0.14 : -0.14);
+  const pole = at(1, 0, side === "right" ? 0.3 : -0.3);
   const { joint } = bend(hip, foot.ankle, { first: BONE.thigh, second: BONE.shank, pole });
   const leg = { knee: joint, ...foot };
   return Object.fromEntries(

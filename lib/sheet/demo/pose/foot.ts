@@ -1,5 +1,5 @@
 import type { Side } from "../../../body";
-import type { FootPose } from "./brindle-poses";
+import type { FootPose } from "./brindle-pose";
 import { at, type Place, plus, turn } from "./space";
 
 /** Joints of a foot, in ground space but x from the panel's middle. */

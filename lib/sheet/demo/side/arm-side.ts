@@ -23,7 +23,7 @@ export function drawFreeArm(pencil: Pencil, figure: SideFigure): void {
   const joints = jointsOf(figure, "right");
   const [, elbow, wrist] = joints;
   const way = sub(elbow, wrist);
-  drawRelaxedHand(new Part(pencil, placerAt(wrist, turned(way, figure.pose.arm.hand))));
+  drawRelaxedHand(pencil, placerAt(wrist, turned(way, figure.pose.arm.hand)));
   drawCuff(pencil, wrist, way);
   const { front, back } = limbLines(joints, SLEEVE);
   const cap = curve([

@@ -1,4 +1,4 @@
-import { Part, thin } from "../hand/part";
+import { dark, Part, thin } from "../hand/part";
 import type { Pencil } from "../hand/pencil";
 import type { Placer } from "../hand/placer";
 
@@ -11,6 +11,7 @@ export function drawCap(pencil: Pencil, head: Placer): void {
   part.tone(peak, { gap: 0.024, firm: 0.55 });
   part.form(peak, { firm: 0.78, width: 7.2 });
   part.form("86,136 108,130 106,106 90,98 74,110", thin(0.58));
+  part.line("-156,100 -80,104 0,115 78,119", dark(17));
   part.line("-152,80 -80,84 0,90 60,96 122,100", { firm: 0.66 });
   part.line("-157,122 -20,145 122,142", thin(0.52, 4.6));
   const crown = part.path(CROWN);

@@ -1,6 +1,6 @@
 import type { Point } from "../../../geometry";
 import { curve } from "../hand/curve";
-import { Part, thin, tone } from "../hand/part";
+import { dark, Part, thin, tone } from "../hand/part";
 import type { Pencil } from "../hand/pencil";
 import { placed } from "../hand/placer";
 import { between } from "../hand/vector";
@@ -38,6 +38,7 @@ export function drawCoat(pencil: Pencil, figure: SideFigure): void {
 function drawBelt(part: Part): void {
   part.form("120,12 168,22 166,-46 120,-56", thin(0.62, 4.6));
   part.line("134,-16 150,-14 164,-12", thin(0.5));
+  part.line("-148,-4 -50,-33 60,-39 122,-28", dark(16));
   part.line("-147,22 -50,-6 60,-12 176,18", thin(0.62, 5));
   part.line("-148,-32 -50,-60 60,-66 172,-36", thin(0.68, 5.6));
 }
@@ -100,6 +101,6 @@ function shade(pencil: Pencil, { chest, waist, hips }: SideFigure, hem: Hem): vo
     hem.at(0.2, -0.01),
     waist(-0.075, -0.07),
   ];
-  tone(pencil, curve(upper, true), 0.052);
-  tone(pencil, curve(lower, true), 0.052);
+  tone(pencil, curve(upper, true), 0.046);
+  tone(pencil, curve(lower, true), 0.046);
 }

@@ -1,14 +1,19 @@
-import { type Part, thin } from "../hand/part";
+import { Part, thin } from "../hand/part";
+import type { Pencil } from "../hand/pencil";
+import type { Placer } from "../hand/placer";
 
 /** Up is toward the elbow, ahead the thumb's side. */
 const HAND =
   "34,20 38,-20 44,-60 50,-100 46,-132 26,-151 4,-150 -18,-145 -36,-124 -46,-90 -46,-50 -40,-20 -36,20";
-const THUMB = "30,-34 52,-50 63,-84 55,-113 40,-111 34,-84 24,-60";
+const THUMB = "33,-28 54,-50 64,-86 57,-114 44,-112 38,-88 28,-66";
 const FINGERS = ["30,-106 35,-128 26,-149", "6,-98 11,-124 3,-147", "-18,-92 -14,-118 -20,-141"];
 
 /** A right hand seen from outside: the thumb ahead, the fingers curled away from us. */
-export function drawRelaxedHand(part: Part): void {
-  part.form(THUMB, thin(0.62, 4.8));
+export function drawRelaxedHand(pencil: Pencil, at: Placer): void {
+  const part = new Part(pencil, at);
+  const thumb = part.path(THUMB);
+  pencil.line(thumb, thin(0.64, 5));
+  pencil.solid(thumb);
   for (const finger of FINGERS) part.line(finger, thin(0.48, 3.6));
   part.form(HAND, { width: 5.4, firm: 0.66 });
 }

@@ -3,8 +3,9 @@ import type { Pencil } from "../hand/pencil";
 import { drawCap } from "./cap-side";
 import type { SideFigure } from "./side-figure";
 
-const FACE =
-  "112,100 114,52 120,-50 113,-98 109,-128 70,-160 10,-152 -50,-114 -100,-86 -140,-50 -151,10 -148,100";
+/** Forehead to the root of the nose, and from under the moustache round to the nape. */
+const BROW = "113,104 117,74 116,50";
+const JAW = "113,-98 109,-128 70,-160 10,-152 -50,-114 -100,-86 -140,-50 -151,10 -148,100";
 const JAW_SHADE = "-20,-75 50,-100 70,-150 0,-150 -100,-85";
 
 /** Head, face and cap in profile, about the middle of the head. */
@@ -20,10 +21,10 @@ export function drawHead(pencil: Pencil, { head, pose }: SideFigure): void {
   drawEarAndHair(pencil, part);
   part.line("98,-10 86,-34 70,-44", thin(0.42));
   part.line("112,40 106,28 110,16", thin(0.36));
-  const face = part.path(FACE);
-  pencil.line(face, { firm: 0.62, outside: "right" });
+  part.line(BROW, { firm: 0.6, outside: "left" });
+  part.line(JAW, { firm: 0.62, outside: "right" });
   part.tone(JAW_SHADE, { gap: 0.04, firm: 0.3 });
-  pencil.solid(face);
+  pencil.solid(part.path(`${BROW} ${JAW}`));
 }
 
 /** A walrus moustache: it blows out with the effort. */
@@ -92,7 +93,7 @@ function drawEye(part: Part, effort: number): void {
         [0.083, lid - 0.006],
         [0.079, lid - 0.017],
       ],
-      thin(0.95, 11),
+      thin(0.95, 9.4),
     );
   }
   part.line(

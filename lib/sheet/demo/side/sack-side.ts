@@ -30,7 +30,7 @@ export function drawSack(pencil: Pencil, figure: SideFigure): void {
   for (const fold of FOLDS) part.line(fold, thin(0.48));
   part.line(RING, thin(0.46));
   for (const wave of WAVES) part.line(wave, thin(0.5));
-  part.tone(SHADE, { gap: 0.054 });
+  part.tone(SHADE, { gap: 0.046 });
   part.form(OUTLINE, { firm: 0.68 });
 }
 

@@ -1,13 +1,20 @@
-import { Part, thin } from "../hand/part";
+import { dark, Part, thin } from "../hand/part";
 import type { Pencil } from "../hand/pencil";
 import type { SideFigure } from "./side-figure";
 
 /** A scarf wound round the neck; its end hangs on the chest and swings a little late. */
 export function drawScarf(pencil: Pencil, { chest, pose }: SideFigure): void {
   const part = new Part(pencil, chest);
-  part.line("-102,26 0,52 112,14", thin(0.46));
-  part.line("-64,-14 20,10 104,-18", thin(0.46));
-  part.line("-116,4 -92,40 -60,72", thin(0.36));
+  part.line("-102,26 0,52 112,14", thin(0.5));
+  for (const stripe of [
+    "-92,56 -78,34 -84,4",
+    "-30,88 -14,62 -14,44",
+    "44,80 58,56 52,36",
+    "-34,-34 -8,-6 8,14",
+    "44,-38 62,-16 72,4",
+  ]) {
+    part.line(stripe, dark(11, 0.8));
+  }
   part.form("-122,30 -100,82 -20,100 80,72 134,30 132,-20 70,-52 -40,-46 -114,-14", { firm: 0.66 });
   const s = pose.drag.scarf;
   for (const a of [0.1, 0.118, 0.138]) {

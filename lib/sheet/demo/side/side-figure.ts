@@ -2,7 +2,7 @@ import { type JointName, type LimbJoint, limbJoint, type Side } from "../../../b
 import type { Point } from "../../../geometry";
 import { type Placer, placerAt } from "../hand/placer";
 import { sub } from "../hand/vector";
-import type { BrindlePose } from "../pose/brindle-poses";
+import type { BrindlePose } from "../pose/brindle-pose";
 import type { Figure } from "../pose/figure";
 import type { Place } from "../pose/space";
 
