@@ -43,18 +43,32 @@ export const LEG_OVER_HIP_TO_HEEL = 1 / 1.009;
 const HIP_TO_HEEL_PLUS_MINUS = 0.023;
 
 /**
- * Leg length: hip to knee, knee to ankle, and the ankle's height over the sole, on the stand.
- * Without a marked stand the median of (hip to knee + knee to ankle) × 1.079 over the poses, and
- * without an ankle the median of (hip to knee + knee to heel) ÷ 1.009.
+ * How far a stand's leg may differ from the poses' before they cannot be of one size, as a share of
+ * theirs and beyond what their marks may be off. Source: common practice, no source; a leg drawn by
+ * hand from pose to pose strays by less.
+ */
+const ONE_SIZE_WITHIN = 0.15;
+
+/**
+ * Leg length: hip to knee, knee to ankle, and the ankle's height over the sole, on the stand; where the
+ * stand has no ankle, (hip to knee + knee to heel) ÷ 1.009. Without a marked stand the median of (hip
+ * to knee + knee to ankle) × 1.079 over the poses, and without an ankle the median of (hip to knee +
+ * knee to heel) ÷ 1.009.
+ *
+ * A stand of another size than the poses answers "cannot-tell" rather than the poses' own median: the
+ * stand also tells the shape of the foot, and which of the two sizes is meant only the artist knows.
+ * Like is held against like (hip to knee to the same end), so a build with high ankles is no other size.
  *
  * Shapes:  the stands and the other poses, as marks
  * Units:   panel units
- * Errors:  none; too few marks answer "cannot-tell"
+ * Errors:  none; too few marks, or two sizes, answer "cannot-tell"
  */
 export function legLength(stands: readonly PoseMarks[], poses: readonly PoseMarks[]): LegLength {
   for (const stand of stands) {
-    const standing = legOfStand(stand.side) ?? legOfStand(stand.front);
-    if (standing !== null) return { kind: "value", ...standing, from: "stand" };
+    const standing = legOfStand(stand.side) ?? legOfStand(stand.front) ?? heelLeg(stand.side);
+    if (standing === null) continue;
+    if (!isOneSize(stand, poses)) return { kind: "cannot-tell", needs: NEEDS_ONE_SIZE };
+    return { kind: "value", ...standing, from: "stand" };
   }
   // From ahead a bent leg is foreshortened, so walking poses are read from the side alone.
   const toAnkles = poses.flatMap(({ side }) => limbs(side, "ankle"));
@@ -63,10 +77,10 @@ export function legLength(stands: readonly PoseMarks[], poses: readonly PoseMark
   const toHeels = poses.flatMap(({ side }) => limbs(side, "heel"));
   if (toHeels.length === 0) return { kind: "cannot-tell", needs: NEEDS };
   const leg = medianLeg(toHeels, LEG_OVER_HIP_TO_HEEL);
-  const plusMinus = rootSumSquare(leg.plusMinus, HIP_TO_HEEL_PLUS_MINUS * leg.value);
-  return { ...leg, plusMinus, from: "heels" };
+  return { ...leg, plusMinus: withHeelStray(leg), from: "heels" };
 }
 
+const NEEDS_ONE_SIZE = "the stand and the poses drawn at one size";
 const NEEDS = "a hip, knee and ankle or heel of one leg marked in a side view";
 
 function medianLeg(legs: readonly Length[], factor: number) {
@@ -76,6 +90,39 @@ function medianLeg(legs: readonly Length[], factor: number) {
     // The median's own scatter is smaller; one leg's ± is the honest upper bound.
     plusMinus: factor * median(legs.map((leg) => leg.plusMinus)),
   };
+}
+
+/** The ± of a leg told by its heel: its marks', and how far poses stray from the ratio. */
+function withHeelStray({ value, plusMinus }: Length): number {
+  return rootSumSquare(plusMinus, HIP_TO_HEEL_PLUS_MINUS * value);
+}
+
+/** The leg of a stand that has no ankle. From the side: from ahead the heel lies behind the ankle. */
+function heelLeg(side: ViewMarks): Length | null {
+  const legs = limbs(side, "heel");
+  if (legs.length === 0) return null;
+  const leg = meanLeg(legs);
+  const scaled = {
+    value: LEG_OVER_HIP_TO_HEEL * leg.value,
+    plusMinus: LEG_OVER_HIP_TO_HEEL * leg.plusMinus,
+  };
+  return { ...scaled, plusMinus: withHeelStray(scaled) };
+}
+
+/** Whether a stand is of the poses' size, as far as marks that both have can tell. */
+function isOneSize({ side, front }: PoseMarks, poses: readonly PoseMarks[]): boolean {
+  for (const end of ["ankle", "heel"] as const) {
+    const ahead = end === "ankle" ? limbs(front, end) : [];
+    const standing = [...limbs(side, end), ...ahead];
+    const walking = poses.flatMap((pose) => limbs(pose.side, end));
+    if (standing.length === 0 || walking.length === 0) continue;
+    const stand = meanLeg(standing);
+    const typical = medianLeg(walking, 1);
+    const off = Math.abs(stand.value - typical.value);
+    const slack = rootSumSquare(stand.plusMinus, typical.plusMinus);
+    return off - slack <= ONE_SIZE_WITHIN * typical.value;
+  }
+  return true;
 }
 
 /** Mean of the legs that are marked on a stand, or null when neither is. */
@@ -92,7 +139,10 @@ function legOfStand(marks: ViewMarks): Length | null {
       },
     ];
   }).filter((leg) => leg.value > 0);
-  if (legs.length === 0) return null;
+  return legs.length === 0 ? null : meanLeg(legs);
+}
+
+function meanLeg(legs: readonly Length[]): Length {
   return {
     value: legs.reduce((sum, leg) => sum + leg.value, 0) / legs.length,
     plusMinus: rootSumSquare(...legs.map((leg) => leg.plusMinus)) / legs.length,

@@ -11,6 +11,25 @@ const straight: ViewMarks = {
 };
 const pose = (side: ViewMarks, front: ViewMarks = {}): PoseMarks => ({ side, front });
 
+/** The marks of some joints alone. */
+function only(side: ViewMarks, parts: readonly string[]): PoseMarks {
+  return pose(
+    Object.fromEntries(
+      Object.entries(side).filter(([joint]) => parts.some((part) => joint.endsWith(part))),
+    ),
+  );
+}
+
+/** The same drawn larger or smaller, on the same ground. */
+function scaled(side: ViewMarks, factor: number): ViewMarks {
+  return Object.fromEntries(
+    Object.entries(side).map(([joint, mark]) => [
+      joint,
+      { ...mark, x: 360 + factor * (mark.x - 360), y: 1080 + factor * (mark.y - 1080) },
+    ]),
+  );
+}
+
 describe("leg length", () => {
   it("adds hip to knee, knee to ankle and the ankle's height on the stand", () => {
     const leg = legLength([pose(straight)], []);
@@ -24,6 +43,43 @@ describe("leg length", () => {
 
   it("reads a stand that is drawn from the front alone", () => {
     expect(legLength([pose({}, straight)], [])).toMatchObject({ value: 420, from: "stand" });
+  });
+
+  describe.each(reference.walks)("of clip $clip", (captured) => {
+    const drawn = capturedWalk(captured).panels.map(({ marks }) => marks);
+    const quick = drawn.map(({ side }) => only(side, ["hip", "knee", "heel", "toe"]));
+    const stand = quick[2] ?? pose({}); // at passing the leg stands nearly straight
+
+    it("takes the heel of a stand that has no ankle, hips alone in the poses", () => {
+      const hips = drawn.map(({ side }) => only(side, ["hip"]));
+      const leg = legLength([stand], hips);
+      if (leg.kind !== "value") throw new Error(leg.needs);
+      expect(leg.from).toBe("stand");
+      expect(Math.abs(leg.value - 420)).toBeLessThan(leg.plusMinus);
+    });
+
+    it("believes no stand of another size than the poses", () => {
+      const needs = "the stand and the poses drawn at one size";
+      for (const factor of [0.6, 1.5]) {
+        const other = pose(scaled(stand.side, factor));
+        expect(legLength([other], quick)).toEqual({ kind: "cannot-tell", needs });
+        const front = pose({}, scaled(drawn[2]?.side ?? {}, factor));
+        expect(legLength([front], drawn)).toEqual({ kind: "cannot-tell", needs });
+        expect(legLength([other], []).kind).toBe("value");
+      }
+      for (const factor of [0.92, 1.08]) {
+        expect(legLength([pose(scaled(stand.side, factor))], quick).kind).toBe("value");
+      }
+    });
+  });
+
+  it("takes a build with high ankles for no other size", () => {
+    const booted: ViewMarks = {
+      "left-hip": { x: 360, y: 660, precision: 1 },
+      "left-knee": { x: 360, y: 800, precision: 1 },
+      "left-ankle": { x: 360, y: 940, precision: 1 }, // a third of the leg over the ground
+    };
+    expect(legLength([pose(booted)], [pose(booted)])).toMatchObject({ value: 420, from: "stand" });
   });
 
   it("carries the uncertainty of its marks", () => {
