@@ -31,7 +31,7 @@ export interface WalkPanel {
   readonly marks: PoseMarks;
 }
 
-/** A walk to be measured: plain values, panels in frame order (then id). */
+/** A walk to be measured: plain values, panels in frame order; on one frame by pose as a step runs, then id. */
 export interface Walk {
   readonly kind: WalkKind;
   readonly framesPerSecond: number;

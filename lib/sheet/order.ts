@@ -1,8 +1,14 @@
+import { POSES } from "../motion";
 import type { InkStroke, Panel } from "./sheet";
 
-/** Panels along the ruler: by frame, then id. Order is data, so everyone has the same. */
-export function byFrame(a: Pick<Panel, "id" | "frame">, b: Pick<Panel, "id" | "frame">): number {
-  return a.frame - b.frame || byId(a, b);
+type Placed = Pick<Panel, "id" | "frame" | "pose">;
+
+/**
+ * Panels along the ruler: by frame; on one frame by pose as a step runs, so that a down never stands
+ * before the contact it belongs to; then id. Order is data, so everyone has the same.
+ */
+export function byFrame(a: Placed, b: Placed): number {
+  return a.frame - b.frame || POSES.indexOf(a.pose) - POSES.indexOf(b.pose) || byId(a, b);
 }
 
 /** Strokes as they lie on each other: by z, then id. */

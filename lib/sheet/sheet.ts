@@ -50,7 +50,7 @@ export interface Panel {
 /** A sheet as plain values: the same object until something changes. */
 export interface Sheet {
   readonly head: SheetHead;
-  /** Panels that are on the strip, by frame, then id. */
+  /** Panels that are on the strip, by frame, then pose, then id. */
   readonly panels: readonly Panel[];
 }
 

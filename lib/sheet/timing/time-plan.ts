@@ -8,7 +8,7 @@ export interface TimedSheet {
     Sheet["head"],
     "exposure" | "framesPerStep" | "stepLength" | "advance" | "loop"
   >;
-  /** In frame order, then id. */
+  /** In the order of the ruler, as `byFrame` has it. */
   readonly panels: readonly TimedPanel[];
 }
 
