@@ -11,10 +11,11 @@ export function StateLine() {
   const room = useRoom();
   const state = useStoreValue(room.ink);
   const role = useStoreValue(room.role);
+  const shutBy = useStoreValue(room.shutBy);
   const [told, setTold] = useState(false);
   const whyId = useId();
-  const spoken = useSpokenChange(state);
-  const { words, why } = stateWords(state, role);
+  const spoken = useSpokenChange(state, shutBy);
+  const { words, why } = stateWords(state, role, shutBy);
   const looks = state === "saved" && (role === "view" || role === "critique");
   return (
     <div className={styles.stateHold} onPointerLeave={() => setTold(false)}>

@@ -48,3 +48,22 @@ export function inkStateOf(line: LineState, everSynced: boolean): InkState {
 export function worseInkState(one: InkState, other: InkState): InkState {
   return WORST_FIRST.indexOf(one) <= WORST_FIRST.indexOf(other) ? one : other;
 }
+
+/** Would leaving the page now lose ink that was drawn here? */
+export function losesInk(line: LineState, everSynced: boolean): boolean {
+  switch (inkStateOf(line, everSynced)) {
+    case "saving":
+    case "not-saved":
+    case "refused":
+      return true;
+    case "shut":
+      return line.unsent || line.sent > line.saved;
+    default:
+      return false;
+  }
+}
+
+/** Can what is drawn from now on still be saved? Ink that never can be must not be drawn at all. */
+export function takesInk(state: InkState): boolean {
+  return state !== "shut" && state !== "refused";
+}

@@ -3,9 +3,10 @@ import { openSheetView, openUndo, type SheetView, type UndoStack } from "../../l
 import { encodeLive } from "../../shared/protocol";
 import type { Role } from "../../shared/role";
 import { type DocumentLine, openDocumentLine } from "./document-line";
-import { type InkState, inkStateOf, worseInkState } from "./ink-state";
+import { type InkState, inkStateOf, losesInk, worseInkState } from "./ink-state";
 import { openPeople, type People } from "./people";
 import { openReviewDesk, type ReviewDesk } from "./review-desk";
+import { type ShutCause, shutCauseOf } from "./shut-cause";
 import { createStore, type Store } from "./store";
 
 /** An open sheet: its documents, its line to the hub, and who else is there. */
@@ -19,6 +20,8 @@ export interface Room {
   readonly people: People;
   readonly role: Store<Role>;
   readonly ink: Store<InkState>;
+  /** Why the ink is `shut`; null while it is not. */
+  readonly shutBy: Store<ShutCause | null>;
   /** The strip has been fetched once; before that there is nothing to show. */
   readonly ready: Store<boolean>;
   /** The stroke under the pen, passed on and never stored. */
@@ -52,6 +55,7 @@ export function openRoom(sheetId: string, firstRole: Role): Room {
   const role = createStore<Role>(firstRole);
   const ready = createStore(false);
   const ink = createStore<InkState>("opening");
+  const shutBy = createStore<ShutCause | null>(null);
 
   let generation: number | null = null;
   const follow = () => {
@@ -63,6 +67,8 @@ export function openRoom(sheetId: string, firstRole: Role): Room {
     const told = lines[0].hello?.generation ?? generation;
     if (generation !== null && told !== generation) location.reload();
     generation = told;
+    const code = lines.find(({ closed }) => closed !== null)?.closed ?? null;
+    shutBy.set(code === null ? null : shutCauseOf(code));
     const [one, other] = lines.map((line) => inkStateOf(line, ready.get()));
     ink.set(worseInkState(one ?? "opening", other ?? "opening"));
   };
@@ -70,7 +76,8 @@ export function openRoom(sheetId: string, firstRole: Role): Room {
     line.state.subscribe(follow),
   );
   const warn = (leaving: BeforeUnloadEvent) => {
-    if (ink.get() === "saving" || ink.get() === "not-saved") leaving.preventDefault();
+    const lines = [drawingLine.state.get(), critiqueLine.state.get()];
+    if (lines.some((line) => losesInk(line, ready.get()))) leaving.preventDefault();
   };
   window.addEventListener("beforeunload", warn);
 
@@ -84,6 +91,7 @@ export function openRoom(sheetId: string, firstRole: Role): Room {
     people,
     role,
     ink,
+    shutBy,
     ready,
     live: {
       send: (payload) => drawingLine.send(encodeLive(payload)),

@@ -3,6 +3,7 @@ import { createContext, useCallback, useContext, useSyncExternalStore } from "re
 import type { Review } from "../../lib/gait";
 import type { Panel, PanelId, Sheet } from "../../lib/sheet";
 import { mayWrite } from "../../shared/role";
+import { takesInk } from "./ink-state";
 import type { Room } from "./open-room";
 import type { Store } from "./store";
 
@@ -35,8 +36,12 @@ export function useReview(): Review {
   return useStoreValue(useRoom().review);
 }
 
-/** Whether this person may change the drawing; the hub decides, the page only follows. */
+/**
+ * Whether this person may change the drawing; the hub decides, the page only follows. Nobody may once
+ * the hub takes nothing more.
+ */
 export function useMayDraw(): boolean {
   const room = useRoom();
-  return mayWrite(useStoreValue(room.role), "drawing");
+  const may = mayWrite(useStoreValue(room.role), "drawing");
+  return takesInk(useStoreValue(room.ink)) && may;
 }

@@ -1,6 +1,8 @@
 "use client";
 import { useEffect, useState } from "react";
 import type { Role } from "../../shared/role";
+import { Notice } from "../_door/notice";
+import { stateWords } from "../_people";
 import { openRoom, type Room, RoomContext, useStoreValue } from "../_room";
 import { createWorkspace, WorkspaceContext, type WorkspaceStore } from "../_workspace";
 import { Board } from "./board";
@@ -36,5 +38,9 @@ export function BoardRoom({ sheetId, role }: BoardRoomProps) {
 
 function WhenReady({ room }: { readonly room: Room }) {
   const ready = useStoreValue(room.ready);
-  return ready ? <Board /> : <Skeleton />;
+  const shutBy = useStoreValue(room.shutBy);
+  if (ready) return <Board />;
+  if (shutBy === null) return <Skeleton />;
+  const { words, why } = stateWords("shut", room.role.get(), shutBy);
+  return <Notice title={words} body={why} />; // it shut before anything was fetched
 }

@@ -2,7 +2,7 @@
 import { Button } from "../_controls";
 import { JointPicker } from "../_marks";
 import { PassOnGroup } from "../_pass-on";
-import { useMayDraw, useRoom, useStoreValue } from "../_room";
+import { takesInk, useMayDraw, useRoom, useStoreValue } from "../_room";
 import { TimeRows } from "../_time";
 import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
@@ -37,7 +37,7 @@ export function Tray() {
           )}
         </>
       ) : (
-        <p className={styles.lookOnly}>{strip.tray.viewOnly}</p>
+        <LookOnly />
       )}
       <UnderThePaper />
       {mayDraw && <PassOnGroup />}
@@ -46,6 +46,12 @@ export function Tray() {
       <PanelInHand mayDraw={mayDraw} />
     </nav>
   );
+}
+
+/** Why there is nothing to draw with: the link's doing, or the hub takes nothing more. */
+function LookOnly() {
+  const takes = takesInk(useStoreValue(useRoom().ink));
+  return <p className={styles.lookOnly}>{takes ? strip.tray.viewOnly : strip.tray.stopped}</p>;
 }
 
 const ONION = [

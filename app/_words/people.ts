@@ -1,5 +1,5 @@
 import type { Role } from "../../shared/role";
-import type { InkState } from "../_room";
+import type { InkState, ShutCause } from "../_room";
 
 interface Said {
   /** What stands in the head band. */
@@ -77,11 +77,29 @@ export const people = {
       words: "not saved: the hub refused a change",
       why: "A change made here was not taken, nor will anything after it be. Load the page again to see what is saved; what differs must be drawn again.",
     },
-    shut: {
-      words: "closed: this page is no longer connected",
-      why: "The link was withdrawn, the sheet is gone, or it is open under the same name elsewhere. What you see is what was here last; nothing new is saved.",
+  } satisfies Record<Exclude<InkState, "shut">, Said>,
+  shut: {
+    revoked: {
+      words: "closed: the link was withdrawn",
+      why: "The link that brought you here no longer opens this sheet. What you see is what was here last; nothing can be drawn any more. Ask its owner for another link.",
     },
-  } satisfies Record<InkState, Said>,
+    gone: {
+      words: "closed: the sheet is gone",
+      why: "The server no longer has this sheet. What you see is what was here last: export it as a file to keep it.",
+    },
+    elsewhere: {
+      words: "closed: this page is open elsewhere",
+      why: "Another browser is on the sheet as this very page. Nothing more is saved from here; load the page again to go on.",
+    },
+    "newer-version": {
+      words: "closed: made by a newer Heelstrip",
+      why: "This sheet was made by a newer Heelstrip; update this server to open it. Nothing of it was changed.",
+    },
+    misheard: {
+      words: "closed: the hub could not read this page",
+      why: "What this page sent made no sense to the hub, which no longer listens to it. Load the page again to go on; what is not saved must be drawn again.",
+    },
+  } satisfies Record<ShutCause, Said>,
   looksOnly: {
     view: {
       words: "view only",

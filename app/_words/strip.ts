@@ -62,6 +62,7 @@ export const strip = {
     remove: "Remove it",
     removed: "Panel removed. Undo brings it back.",
     viewOnly: "You are here to look: this link does not draw.",
+    stopped: "Nothing drawn here would be saved any more: the line at the top says why.",
   },
   rows: { side: "side", front: "front" },
   stage: "Strip",

@@ -21,6 +21,24 @@ describe("the words of the ink's state", () => {
   });
 });
 
+describe("the words of a door that is shut", () => {
+  const causes = ["revoked", "gone", "elsewhere", "newer-version", "misheard"] as const;
+
+  it("are others for every cause, seen and heard", () => {
+    const seen = causes.map((cause) => stateWords("shut", "draw", cause).words);
+    expect(new Set(seen).size).toBe(causes.length);
+    for (const [index, cause] of causes.entries()) {
+      expect(spokenChange("saved", "shut", cause)).toContain(seen[index]);
+    }
+  });
+
+  it("tell whose server is too old what to do", () => {
+    expect(stateWords("shut", "owner", "newer-version").why).toMatch(
+      /made by a newer Heelstrip; update this server to open it/,
+    );
+  });
+});
+
 describe("what is said aloud about the ink", () => {
   it("is silent while ink is drawn and saved", () => {
     expect(spokenChange("saved", "saving")).toBeNull();

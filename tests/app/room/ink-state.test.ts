@@ -1,0 +1,55 @@
+import { describe, expect, it } from "vitest";
+import type { LineState } from "../../../app/_room/document-line";
+import { type InkState, inkStateOf, losesInk, takesInk } from "../../../app/_room/ink-state";
+import { shutCauseOf } from "../../../app/_room/shut-cause";
+import { CLOSE, isFinal } from "../../../shared/close-code";
+
+const GOOD: LineState = {
+  ...{ connected: true, synced: true, sent: 3, saved: 3, unsent: false, closed: null },
+  ...{ refused: null, storage: "ok", hello: null, role: null },
+};
+const SHUT: LineState = {
+  ...GOOD,
+  connected: false,
+  synced: false,
+  closed: CLOSE.revoked,
+  sent: 0,
+  saved: 0,
+};
+const REFUSED: LineState = { ...GOOD, refused: { frame: 3, code: "full", message: "" } };
+
+describe("leaving the page", () => {
+  it("loses nothing while all is saved, and what was not handed over", () => {
+    expect(losesInk(GOOD, true)).toBe(false);
+    expect(losesInk({ ...GOOD, sent: 4 }, true)).toBe(true);
+    expect(losesInk({ ...GOOD, connected: false, unsent: true }, true)).toBe(true);
+    expect(losesInk({ ...GOOD, connected: false }, true)).toBe(false);
+  });
+
+  it("loses what a door that shut did not take", () => {
+    expect(inkStateOf(SHUT, true)).toBe("shut");
+    expect(losesInk(SHUT, true)).toBe(false);
+    expect(losesInk({ ...SHUT, unsent: true }, true)).toBe(true);
+  });
+
+  it("loses what was refused", () => {
+    expect(inkStateOf(REFUSED, true)).toBe("refused");
+    expect(losesInk(REFUSED, true)).toBe(true);
+  });
+});
+
+describe("new ink", () => {
+  it("is taken while it can still be saved, and only then", () => {
+    const states: readonly InkState[] = ["saved", "saving", "not-saved", "offline", "opening"];
+    expect(states.filter((state) => !takesInk(state))).toEqual([]);
+    expect(takesInk("shut")).toBe(false);
+    expect(takesInk("refused")).toBe(false);
+  });
+});
+
+describe("why the door is shut", () => {
+  it("is told apart for every code that is final", () => {
+    const causes = Object.values(CLOSE).filter(isFinal).map(shutCauseOf);
+    expect(causes).toEqual(["misheard", "revoked", "gone", "elsewhere", "newer-version"]);
+  });
+});
