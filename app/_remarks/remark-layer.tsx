@@ -1,13 +1,30 @@
 "use client";
-import { memo } from "react";
+import { type ComponentType, memo } from "react";
 import { PANEL } from "../../lib/body";
+import type { CheckId } from "../../lib/gait";
 import { useReview } from "../_room";
 import { type LayerProps, useWorkspace } from "../_workspace";
 import { HipGap } from "./hip-gap";
 import styles from "./layer.module.css";
+import type { PointerProps } from "./pointer-props";
+import { PosePointer } from "./pose-pointer";
 import { seenAt } from "./seen-at";
 import { SlipArrow } from "./slip-arrow";
 import { SpotRings } from "./spot-rings";
+
+/** What points at a remark; null for what belongs to time, which is shown under the ruler. */
+const POINTERS: Readonly<Record<CheckId, ComponentType<PointerProps> | null>> = {
+  "missing-pose": null,
+  "pose-order": null,
+  "hip-order": HipGap,
+  "weight-side": PosePointer,
+  "weight-front": PosePointer,
+  slide: SlipArrow,
+  float: PosePointer,
+  sink: PosePointer,
+  "foot-roll": PosePointer,
+  gaps: null,
+};
 
 /** Remarks on the drawing, where they happen. For the eye: the margin has the same in words. */
 export const RemarkLayer = memo(function RemarkLayer({ panel, view, width }: LayerProps) {
@@ -27,10 +44,9 @@ export const RemarkLayer = memo(function RemarkLayer({ panel, view, width }: Lay
     >
       {found.map((remark) => {
         const props = { remark, panel, view, pixel, pointed: remark === pointed };
-        const key = `${remark.check} ${remark.panels.join(" ")}`;
-        if (remark.check === "slide") return <SlipArrow key={key} {...props} />;
-        if (remark.check === "hip-order") return <HipGap key={key} {...props} />;
-        return null; // what belongs to time is shown under the ruler
+        const key = `${remark.check} ${remark.title} ${remark.panels.join(" ")}`;
+        const Pointer = POINTERS[remark.check];
+        return Pointer === null ? null : <Pointer key={key} {...props} />;
       })}
       {rings?.map(({ joints }) => (
         <SpotRings

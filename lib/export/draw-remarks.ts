@@ -4,6 +4,7 @@ import type { View } from "../geometry";
 import type { Panel } from "../sheet";
 import { levelColour } from "./palette";
 import { pointAtHips } from "./point-at-hips";
+import { pointAtPose } from "./point-at-pose";
 import { pointAtSlip } from "./point-at-slip";
 import type { RemarkDrawing } from "./remark-drawing";
 import { type Box, traceBox } from "./shapes";
@@ -29,8 +30,8 @@ export interface RemarksOnPanel {
 
 /**
  * Points at remarks on the drawing: a slip by the dashed footprint and an arrow from it, a hip
- * height by the other pose's line and the gap between. What belongs to the ruler (gaps) is shown
- * there; checks without a pointer of their own draw nothing here.
+ * height by the other pose's line and the gap between, weight by its plumb line over the span of the
+ * feet, a foot by its gap to the ground or its tilt. What belongs to the ruler is shown there.
  *
  * Units:   panel units
  */
@@ -45,7 +46,8 @@ export function drawRemarks(surface: Surface, on: RemarksOnPanel): void {
   for (const { remark, key = null } of remarks) {
     const pointer = POINTERS[remark.check];
     const earlier = panelById.get(remark.panels[0] ?? "");
-    if (pointer === null || earlier === undefined || earlier === on.panel) continue;
+    if (pointer === null || earlier === undefined) continue;
+    if (earlier === on.panel && COMPARED.has(remark.check)) continue;
     const slot = drawn.get(remark.check) ?? 0;
     drawn.set(remark.check, slot + 1);
     surface.save();
@@ -64,11 +66,14 @@ const POINTERS: Readonly<Record<CheckId, Pointer | null>> = {
   "missing-pose": null,
   "pose-order": null,
   "hip-order": pointAtHips,
-  "weight-side": null,
-  "weight-front": null,
+  "weight-side": pointAtPose,
+  "weight-front": pointAtPose,
   slide: pointAtSlip,
-  float: null,
-  sink: null,
-  "foot-roll": null,
+  float: pointAtPose,
+  sink: pointAtPose,
+  "foot-roll": pointAtPose,
   gaps: null,
 };
+
+/** What is drawn against an earlier panel has nothing to show without one. */
+const COMPARED: ReadonlySet<CheckId> = new Set(["slide", "hip-order"]);

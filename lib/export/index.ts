@@ -24,6 +24,7 @@ export { groundUnder } from "./ground-under";
 export { layOutPage, PAGE_WIDTH, type PageLayout, type PageWish } from "./page-layout";
 export { inkColour, levelColour, PALETTE, sideColour } from "./palette";
 export { type KeyedRemark, keyRemarks, remarksOn, unanswered } from "./remark-keys";
+export { amountOf, type Line, type RemarkShape, remarkShape } from "./remark-shape";
 export { type Ruler, rulerX, spread } from "./ruler";
 export {
   type Box,

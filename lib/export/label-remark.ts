@@ -2,6 +2,7 @@ import type { Point } from "../geometry";
 import { freePlace } from "./free-place";
 import { levelColour, PALETTE } from "./palette";
 import type { RemarkDrawing } from "./remark-drawing";
+import { amountOf } from "./remark-shape";
 import { traceArrowHead, traceBox, traceLine } from "./shapes";
 import type { Surface } from "./surface";
 import { drawText } from "./text-run";
@@ -22,7 +23,7 @@ export function labelRemark(
   { remark, key, window, pixel, covered }: RemarkDrawing,
   { right, left, y }: { readonly right: number; readonly left: number; readonly y: number },
 ): void {
-  const amount = `${Math.abs(100 * remark.measured.value).toFixed(1)} %`;
+  const amount = amountOf(remark.measured);
   const text = key === null ? amount : `${key}: ${amount}`;
   const face: Face = { size: LABEL_PX * pixel, weight: 700 };
   const width = measureShipped(text, face);
