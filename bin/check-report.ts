@@ -1,4 +1,5 @@
 import type { Remark, Review, Unit } from "../lib/gait";
+import { cannotTellOnce } from "./cannot-tell";
 import type { Checked } from "./check";
 
 type Answer = Review["stepReadings"][number]["length"];
@@ -14,7 +15,8 @@ const UNITS: Readonly<Record<Unit, string>> = {
 
 /**
  * What `check --json` prints of a file. Frames are the sheet's, lengths are leg lengths, kept to a
- * ten-thousandth. What could not be read is null.
+ * ten-thousandth. What could not be read is null. `legLengthFrom` says where the drawn leg was measured:
+ * on the `stand`, else by the median of the poses' `panels`, or of their `heels` where no ankle is marked.
  */
 export function checkReport({ file, sheet, review }: Checked) {
   const { framesPerSecond, build } = sheet.head;
@@ -25,6 +27,7 @@ export function checkReport({ file, sheet, review }: Checked) {
     yardstick: review.yardstick,
     framesPerSecond,
     legLengthMetres: statureMetres === null ? null : rounded(statureMetres * legShare),
+    legLengthFrom: review.legLength.kind === "value" ? review.legLength.from : null,
     events: sheet.panels
       .filter(({ pose }) => pose === "contact")
       .map(({ weightOn, frame }) => ({ type: "contact" as const, side: weightOn, frame })),
@@ -41,7 +44,7 @@ export function checkReport({ file, sheet, review }: Checked) {
       },
     })),
     remarks: review.remarks.map(remarkReport),
-    cannotTell: review.cannotTell.map(({ check, needs }) => ({ check, needs })),
+    cannotTell: cannotTellOnce(review).map(({ check, side, needs }) => ({ check, side, needs })),
   };
 }
 

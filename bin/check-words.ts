@@ -1,6 +1,9 @@
 import type { Level, Remark, Review } from "../lib/gait";
+import { cannotTellOnce } from "./cannot-tell";
 import type { Checked } from "./check";
+import { counted } from "./counted";
 import { inColumns } from "./in-columns";
+import { onOneLine } from "./on-one-line";
 
 type Answer = Review["stepReadings"][number]["length"];
 
@@ -15,13 +18,14 @@ export function checkWords({ file, sheet, review }: Checked): string {
   const { title, framesPerSecond } = sheet.head;
   const facts = [
     `yardstick ${review.yardstick}`,
-    `${framesPerSecond} frames a second`,
-    `${sheet.panels.length} panels`,
-    `${review.steps.length} steps`,
+    `${counted(framesPerSecond, "frame")} a second`,
+    counted(sheet.panels.length, "panel"),
+    counted(review.steps.length, "step"),
   ];
   return [
-    title === "" ? file : `${file}: ${title}`,
+    onOneLine(title === "" ? file : `${file}: ${title}`),
     `  ${facts.join(" · ")}`,
+    ...legLines(review),
     ...block(stepLines(review)),
     ...block(remarkLines(review.remarks)),
     ...block(cannotTellLines(review)),
@@ -34,6 +38,17 @@ export function checkWords({ file, sheet, review }: Checked): string {
 /** Lines set off from what stands before them; nothing for none. */
 function block(lines: readonly string[]): string[] {
   return lines.length === 0 ? [] : ["", ...lines.map((line) => `  ${line}`)];
+}
+
+const LEG_FROM = {
+  panels: "the poses' hips, knees and ankles",
+  heels: "the poses' hips, knees and heels",
+} as const;
+
+/** Without a stand the leg is read off the poses, which stray: said wherever it was so. */
+function legLines({ legLength }: Review): string[] {
+  if (legLength.kind === "cannot-tell" || legLength.from === "stand") return [];
+  return [`  leg length from ${LEG_FROM[legLength.from]}: no stand is marked`];
 }
 
 function stepLines({ stepReadings }: Review): string[] {
@@ -59,9 +74,9 @@ function remarkLines(remarks: readonly Remark[]): string[] {
   });
 }
 
-function cannotTellLines({ cannotTell }: Review): string[] {
+function cannotTellLines(review: Review): string[] {
   return inColumns(
-    cannotTell.map(({ check, side, needs }) => [
+    cannotTellOnce(review).map(({ check, side, needs }) => [
       "cannot tell",
       side === null ? check : `${check} (${side})`,
       `needs ${needs}`,
@@ -78,5 +93,7 @@ function summary({ remarks }: Review): string {
 }
 
 function leg(answer: Answer): string {
-  return answer.kind === "value" ? answer.value.toFixed(2) : "–";
+  if (answer.kind === "cannot-tell") return "–";
+  const shown = answer.value.toFixed(2);
+  return shown === "-0.00" ? "0.00" : shown;
 }

@@ -12,7 +12,8 @@ const HELP = `heelstrip: what will show in a walk, at the command line
   heelstrip example [--name captured-walk|brindle] -o SHEET.json
       writes a captured walk as a sheet, or the drawn demo, to try the others on
 
-Exit 0: nothing shows. 1: something does. 2: bad input or usage, said in one line.`;
+Exit 0: nothing shows. 1: something does. 2: bad input or usage, said in one line.
+70: a fault of its own.`;
 
 /** Runs the command line. Answers its exit code; never throws for what a person can mend. */
 export async function main(args: readonly string[], io: Io = STANDARD_IO): Promise<number> {

@@ -7,6 +7,8 @@ import {
   sheetFileText,
 } from "../lib/sheet";
 import { EXAMPLES, type ExampleName } from "../shared/api-answers";
+import { counted } from "./counted";
+import { onOneLine } from "./on-one-line";
 import { parseOptions } from "./options";
 import { type Io, Trouble } from "./trouble";
 import { writeWhole } from "./write-whole";
@@ -31,7 +33,7 @@ export async function writeExample(args: readonly string[], io: Io): Promise<num
   }
   const sheet = MAKERS[nameOf(values.name)](() => newPanelId(randomBytes));
   await writeWhole(output, sheetFileText(sheet));
-  io.out(`${output}: ${sheet.head.title}, ${sheet.panels.length} panels`);
+  io.out(onOneLine(`${output}: ${sheet.head.title}, ${counted(sheet.panels.length, "panel")}`));
   return 0;
 }
 

@@ -6,6 +6,7 @@ import {
   SheetFileError,
   tooLarge,
 } from "../lib/sheet";
+import { onOneLine } from "./on-one-line";
 import { Trouble } from "./trouble";
 
 /**
@@ -14,12 +15,12 @@ import { Trouble } from "./trouble";
  */
 export async function loadSheet(file: string): Promise<Sheet> {
   if (/\.(bvh|glb|gltf)$/i.test(file)) {
-    throw new Trouble(`${file}: expected a sheet (.json); motion files come later`);
+    throw new Trouble(`${onOneLine(file)}: expected a sheet (.json); motion files come later`);
   }
   try {
     return readSheetFile(await textOf(file));
   } catch (error) {
-    throw new Trouble(`${file}: ${inOneLine(error)}`, { cause: error });
+    throw new Trouble(`${onOneLine(file)}: ${inOneLine(error)}`, { cause: error });
   }
 }
 

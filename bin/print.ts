@@ -3,7 +3,9 @@ import { extname } from "node:path";
 import { embedFonts, FAMILY, missingLetters, sheetSvg } from "../lib/export";
 import { reviewWalk } from "../lib/gait";
 import { type Sheet, walkOf } from "../lib/sheet";
+import { counted } from "./counted";
 import { loadSheet } from "./load-sheet";
+import { onOneLine } from "./on-one-line";
 import { parseOptions } from "./options";
 import { shippedFonts } from "./shipped-fonts";
 import { type Io, STANDARD_IO, Trouble } from "./trouble";
@@ -37,7 +39,8 @@ export async function printSheet(
   if (kind === ".svg") await writeWhole(output, await withFonts(svg));
   else await writeWhole(output, await pngOf(svg, sheet, io));
   const showing = review.remarks.filter(({ level }) => level === "shows").length;
-  io.out(`${output}: ${sheet.head.title}, ${sheet.panels.length} panels, ${showing} will show`);
+  const panels = counted(sheet.panels.length, "panel");
+  io.out(onOneLine(`${output}: ${sheet.head.title}, ${panels}, ${showing} will show`));
   return showing > 0 ? 1 : 0;
 }
 

@@ -68,6 +68,7 @@ describe("heelstrip check", () => {
     const one = JSON.parse((await heelstrip("check", slip, "--json")).out);
     expect(Object.keys(one)).toEqual([
       ...["file", "kind", "yardstick", "framesPerSecond", "legLengthMetres"],
+      "legLengthFrom",
       ...["events", "steps", "remarks", "cannotTell"],
     ]);
     expect(one).toMatchObject({
@@ -76,6 +77,7 @@ describe("heelstrip check", () => {
       yardstick: "life",
       framesPerSecond: 24,
       legLengthMetres: null,
+      legLengthFrom: "panels",
       events: [
         { type: "contact", side: "left", frame: 1 },
         { type: "contact", side: "right", frame: 13 },
@@ -124,7 +126,7 @@ describe("heelstrip check", () => {
     expect(out).toMatch(/cannot tell +hip-order.*needs/);
     const { cannotTell } = JSON.parse((await heelstrip("check", file, "--json")).out);
     expect(cannotTell.length).toBeGreaterThan(0);
-    expect(Object.keys(cannotTell[0])).toEqual(["check", "needs"]);
+    expect(Object.keys(cannotTell[0])).toEqual(["check", "side", "needs"]);
   });
 
   it("gives metres once the character has a height", async () => {
