@@ -47,7 +47,17 @@ function clearStale(file: string): void {
 
 function isAlive(text: string): boolean {
   const pid = Number(/^process (\d+)/.exec(text)?.[1]);
-  return Number.isInteger(pid) && text === named(pid);
+  return Number.isInteger(pid) && isRunning(pid) && text === named(pid);
+}
+
+/** Asked of the system itself, for where it does not tell when a process started. */
+function isRunning(pid: number): boolean {
+  try {
+    process.kill(pid, 0); // sends nothing
+    return true;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code !== "ESRCH"; // another's process is one, too
+  }
 }
 
 function named(pid: number): string {

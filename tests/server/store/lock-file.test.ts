@@ -1,3 +1,4 @@
+import { spawnSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
@@ -24,6 +25,12 @@ describe("the lock of a data folder", () => {
     const lock = lockFolder(folder.path);
     expect(readFileSync(file(), "utf8")).toContain(`process ${process.pid}`);
     lock.release();
+  });
+
+  it("is taken over from a process that is gone where no start is known", () => {
+    const { pid } = spawnSync(process.execPath, ["--version"]);
+    writeFileSync(file(), `process ${pid} started at no known time\n`);
+    lockFolder(folder.path).release();
   });
 
   it("is taken over where the number now belongs to another process", () => {
