@@ -1,5 +1,6 @@
 import { createServer, type Server } from "node:http";
 import type { Hub } from "./hub";
+import { listen } from "./listen";
 
 const HOST = "127.0.0.1"; // for the machine's own watchers only
 
@@ -7,7 +8,7 @@ const HOST = "127.0.0.1"; // for the machine's own watchers only
  * /livez: the process answers. /readyz: it is not going, and the disk keeps up. On a port of their
  * own, so that a proxy cannot show them to the world.
  */
-export function startHealth(hub: Hub, port: number): Promise<Server> {
+export async function startHealth(hub: Hub, port: number): Promise<Server> {
   const server = createServer((request, response) => {
     const ready = !hub.isDraining() && hub.storage().state === "ok";
     const isReadyz = request.url === "/readyz";
@@ -16,8 +17,6 @@ export function startHealth(hub: Hub, port: number): Promise<Server> {
     response.writeHead(status, { "content-type": "application/json" });
     response.end(`${JSON.stringify({ ...hub.storage(), connections: hub.connections() })}\n`);
   });
-  return new Promise((resolve, reject) => {
-    server.once("error", reject);
-    server.listen(port, HOST, () => resolve(server));
-  });
+  await listen(server, HOST, port, "HEALTH_PORT");
+  return server;
 }

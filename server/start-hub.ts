@@ -12,6 +12,7 @@ import { createApi } from "./api/api";
 import type { MakeSheet } from "./api/doors";
 import { type Clock, systemClock } from "./clock";
 import { createHub, type Hub } from "./hub";
+import { listen } from "./listen";
 import type { PrepareDocument } from "./rooms";
 import { guardAnswer, guardPage } from "./security-headers";
 import { lockFolder } from "./store/lock-file";
@@ -99,7 +100,7 @@ async function build(options: HubOptions, { store, lock }: Opened): Promise<Runn
       development && !pathOf(request).startsWith("/sync/") ? pages?.upgrade : undefined;
     void (theirs ?? upgrade)(request, socket, head);
   });
-  await listen(server, options.port, host);
+  await listen(server, host, options.port);
   const { port } = server.address() as AddressInfo;
   return {
     ...{ url: `http://${host}:${port}`, port, hub },
@@ -140,14 +141,4 @@ async function answer({ request, response, api, pages, address, development }: A
 
 function pathOf({ url = "/" }: IncomingMessage): string {
   return url.split("?")[0] ?? "/";
-}
-
-function listen(server: Server, port: number, host: string): Promise<void> {
-  return new Promise((resolve, reject) => {
-    server.once("error", reject);
-    server.listen(port, host, () => {
-      server.off("error", reject);
-      resolve();
-    });
-  });
 }
