@@ -7,7 +7,7 @@ import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
 import styles from "./stage.module.css";
 import { StemFoot } from "./stem-foot";
-import { STRIP, type StripGeometry } from "./strip-geometry";
+import type { StripGeometry } from "./strip-geometry";
 import type { Feet } from "./use-feet";
 
 export interface RulerProps {
@@ -16,6 +16,8 @@ export interface RulerProps {
   readonly feet: Feet;
   /** Where panels would move to, while that is looked at. */
   readonly feetToBe: ReadonlyMap<PanelId, Frame>;
+  /** Pixels, with the rows of figures under the line. */
+  readonly height: number;
   readonly mayDraw: boolean;
 }
 
@@ -23,16 +25,17 @@ const LINE_Y = 13; // px from the ruler's top
 const HOLD_PX = 8; // a held pose's bar
 
 /** The numbered line of frames. Moving a stem's foot along it changes the panel's frame. */
-export function Ruler({ panels, geometry, feet, feetToBe, mayDraw }: RulerProps) {
+export function Ruler({ panels, geometry, feet, feetToBe, height, mayDraw }: RulerProps) {
   const exposure = useSheet((sheet) => sheet.head.exposure);
   const playFrame = useWorkspace((workspace) => workspace.playFrame);
   const frames = [...panels.map(feet.frameOf), ...feetToBe.values()];
   const first = Math.min(...frames);
   const last = Math.max(...frames);
+  const roomy = withRoom(panels, (panel) => geometry.frameX(feet.frameOf(panel)));
   return (
-    <fieldset className={styles.ruler} style={{ height: STRIP.ruler, width: geometry.width }}>
+    <fieldset className={styles.ruler} style={{ height, width: geometry.width }}>
       <legend className="heard">{strip.ruler}</legend>
-      <svg width={geometry.width} height={STRIP.ruler} aria-hidden="true">
+      <svg width={geometry.width} height={height} aria-hidden="true">
         {panels.length > 0 && <path d={rulerPath(first, last, geometry.frameX)} />}
         {panels.map((panel) => {
           if (panel.hold === 0) return null;
@@ -64,7 +67,7 @@ export function Ruler({ panels, geometry, feet, feetToBe, mayDraw }: RulerProps)
           xOfFrame={geometry.frameX}
           lineY={LINE_Y}
           width={geometry.width}
-          height={STRIP.ruler + STRIP.ghosts}
+          height={height}
         />
       )}
       {panels.length > 1 && (
@@ -81,6 +84,7 @@ export function Ruler({ panels, geometry, feet, feetToBe, mayDraw }: RulerProps)
           panel={panel}
           frame={feet.frameOf(panel)}
           x={geometry.frameX(feet.frameOf(panel))}
+          hasRoom={roomy.has(panel.id)}
           frameAt={geometry.frameAt}
           feet={feet}
           mayDraw={mayDraw}
@@ -88,6 +92,21 @@ export function Ruler({ panels, geometry, feet, feetToBe, mayDraw }: RulerProps)
       ))}
     </fieldset>
   );
+}
+
+const SHOT_NUMBER_PX = 40;
+
+/** The panels whose shot's number can be written without running into another. */
+function withRoom(panels: readonly Panel[], xOf: (panel: Panel) => number): ReadonlySet<PanelId> {
+  let last = Number.NEGATIVE_INFINITY;
+  const shown = panels
+    .toSorted((a, b) => xOf(a) - xOf(b))
+    .filter((panel) => {
+      if (xOf(panel) - last < SHOT_NUMBER_PX) return false;
+      last = xOf(panel);
+      return true;
+    });
+  return new Set(shown.map(({ id }) => id));
 }
 
 const LEAST_TICK_PX = 5; // closer ticks run into a grey bar

@@ -26,6 +26,8 @@ export function SheetDialog({ onClose }: { readonly onClose: () => void }) {
   );
 }
 
+const MOST_SHOT_FRAME = 10_000_000; // as the sheet keeps it
+
 interface HeadFormProps {
   readonly head: SheetHead;
   readonly mayDraw: boolean;
@@ -77,6 +79,18 @@ function HeadForm({ head, mayDraw, onDone }: HeadFormProps) {
             max={BRIEF_RANGES.framesPerSecond.max}
             step="any"
             defaultValue={head.framesPerSecond}
+          />
+        </label>
+        <label>
+          {strip.head.firstFrame}
+          <input
+            name="firstFrame"
+            type="number"
+            required
+            min={-MOST_SHOT_FRAME}
+            max={MOST_SHOT_FRAME}
+            title={strip.head.firstFrameHint}
+            defaultValue={head.firstFrame ?? 1}
           />
         </label>
         <label>
@@ -134,6 +148,9 @@ export function changedHead(
     shot: text("shot"),
     kind: KINDS.find((kind) => kind === text("kind")) ?? head.kind,
     framesPerSecond: Number(text("framesPerSecond")),
+    ...(Number(text("firstFrame")) === (head.firstFrame ?? 1)
+      ? {}
+      : { firstFrame: Number(text("firstFrame")) }),
     exposure: text("exposure") === "2" ? 2 : 1,
     travel,
     ...(stepLength === kept ? {} : { stepLength }), // the advance follows, unless it was set by hand

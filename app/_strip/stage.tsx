@@ -4,7 +4,7 @@ import { addPanel } from "../../lib/sheet";
 import { GapRow, HipChart } from "../_charts";
 import { Button } from "../_controls";
 import { PlayButton, PlayStage } from "../_play";
-import { freshPanelId, useMayDraw, useReview, useRoom } from "../_room";
+import { freshPanelId, useMayDraw, useReview, useRoom, useSheet } from "../_room";
 import { TimeBar, useFeetToBe } from "../_time";
 import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
@@ -35,7 +35,10 @@ export function Stage() {
   usePanAndZoom({ ref: scroller, zoom, setZoom, grabs });
 
   const feetToBe = useFeetToBe();
-  const below = BELOW_FIXED + (feetToBe.size > 0 ? STRIP.ghosts : 0);
+  const numbered = useSheet((sheet) => sheet.head.firstFrame !== undefined);
+  const rulerHeight =
+    STRIP.ruler + (numbered ? STRIP.shot : 0) + (feetToBe.size > 0 ? STRIP.ghosts : 0);
+  const below = BELOW_FIXED + rulerHeight - STRIP.ruler;
   const space = { width: size.width, height: size.height - below - HIPS.least };
   const resting = stripGeometry(
     panels.map((panel) => panel.frame),
@@ -81,7 +84,7 @@ export function Stage() {
           </div>
           <div className={styles.below}>
             <Stems panels={panels} geometry={geometry} frameOf={feet.frameOf} feetToBe={feetToBe} />
-            <div className={styles.rulerRow} data-ghosts={feetToBe.size > 0}>
+            <div className={styles.rulerRow} style={{ height: rulerHeight }}>
               <span className={styles.play}>
                 <PlayButton />
               </span>
@@ -90,8 +93,14 @@ export function Stage() {
                 geometry={geometry}
                 feet={feet}
                 feetToBe={feetToBe}
+                height={rulerHeight}
                 mayDraw={mayDraw}
               />
+              {numbered && (
+                <span className={styles.shotName} aria-hidden="true">
+                  {strip.shot}
+                </span>
+              )}
             </div>
             <HipChart xOfFrame={geometry.frameX} width={geometry.width} height={hipsHeight} />
             <GapRow xOfFrame={geometry.frameX} width={geometry.width} />

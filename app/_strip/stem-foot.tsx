@@ -1,8 +1,8 @@
 "use client";
 import { type KeyboardEvent, type PointerEvent, useRef } from "react";
 import { type Frame, nextDrawn } from "../../lib/motion";
-import { type Panel, slidePanel } from "../../lib/sheet";
-import { useRoom } from "../_room";
+import { type Panel, shotFrame, slidePanel } from "../../lib/sheet";
+import { useRoom, useSheet } from "../_room";
 import { common, strip } from "../_words";
 import { useWorkspace } from "../_workspace";
 import styles from "./stage.module.css";
@@ -12,6 +12,8 @@ export interface StemFootProps {
   readonly panel: Panel;
   readonly frame: Frame;
   readonly x: number;
+  /** Its shot's number does not run into the one before. */
+  readonly hasRoom: boolean;
   readonly frameAt: (x: number) => Frame;
   readonly feet: Feet;
   readonly mayDraw: boolean;
@@ -25,11 +27,15 @@ const STEPS: Readonly<Record<string, 1 | -1>> = {
 };
 
 /** Where a stem stands on the ruler: drag it, or move it by arrow keys, and the frame changes. */
-export function StemFoot({ panel, frame, x, frameAt, feet, mayDraw }: StemFootProps) {
+export function StemFoot({ panel, frame, x, hasRoom, frameAt, feet, mayDraw }: StemFootProps) {
   const room = useRoom();
   const inHand = useWorkspace((workspace) => workspace.panel === panel.id);
   const pickPanel = useWorkspace((workspace) => workspace.pickPanel);
   const grip = useRef<number | null>(null);
+  const shot = useSheet(({ head }) =>
+    head.firstFrame === undefined ? null : shotFrame(frame, head),
+  );
+  const told = panel.hold === 0 ? common.frame(frame) : strip.held(frame, panel.hold);
   const side = panel.weightOn === null ? "" : common.side[panel.weightOn];
 
   const take = (event: PointerEvent<HTMLElement>) => {
@@ -71,7 +77,7 @@ export function StemFoot({ panel, frame, x, frameAt, feet, mayDraw }: StemFootPr
       aria-label={strip.stem(common.pose[panel.pose], side)}
       aria-valuenow={frame}
       aria-valuemin={1}
-      aria-valuetext={panel.hold === 0 ? common.frame(frame) : strip.held(frame, panel.hold)}
+      aria-valuetext={shot === null ? told : strip.inShot(told, shot)}
       aria-disabled={!mayDraw}
       data-in-hand={inHand}
       data-contact={panel.pose === "contact"}
@@ -84,6 +90,7 @@ export function StemFoot({ panel, frame, x, frameAt, feet, mayDraw }: StemFootPr
     >
       <i aria-hidden="true" />
       <b>{frame}</b>
+      {shot !== null && hasRoom && <small>{shot}</small>}
     </div>
   );
 }

@@ -13,6 +13,7 @@ export const STRIP = {
   mostPaper: 300, // at zoom 1: three panels need not fill a wall
   stems: 54,
   ruler: 44,
+  shot: 18, // the row of the shot's own numbers, where it has some
   ghosts: 20, // the row of frames that feet would move to, while one looks at it
 } as const;
 

@@ -27,6 +27,9 @@ export const strip = {
         `reads ${told.reads}`,
       ].join(" · "),
     uneven: (left: number, right: number) => `${left} left, ${right} right`,
+    firstFrame: "Frame 1 in the shot",
+    firstFrameHint:
+      "the number that the shot gives to the sheet's first frame; the ruler shows both",
     start: "To the start page",
     keep: "Keep these changes",
   },
@@ -76,6 +79,8 @@ export const strip = {
     side === "" ? `frame ${frame}, ${pose}` : `frame ${frame}, ${pose}, weight on ${side}`,
   ruler: "Ruler",
   margin: "Margin",
+  shot: "shot",
+  inShot: (told: string, shot: number) => `${told}; ${shot} in the shot`,
   held: (frame: number, hold: number) => `frame ${frame}, held for ${hold} more`,
   stem: (pose: string, side: string) =>
     `Frame of ${pose}${side === "" ? "" : ` ${side}`}: arrow keys move it`,

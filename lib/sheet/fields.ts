@@ -6,6 +6,7 @@ import { above, type Field, oneOf, orNull, record, text, whole, within } from ".
 import type { Panel, SheetHead } from "./sheet";
 
 const TRAVELS: readonly Travel[] = ["on-the-spot", "travelling"];
+const MAX_SHOT_FRAME = 10_000_000; // no source, generous: a day at 24 a second has 2,073,600
 const MAX_FRAME = 100_000; // no source, generous: over an hour at 24 a second
 
 /**
@@ -14,7 +15,9 @@ const MAX_FRAME = 100_000; // no source, generous: over an hour at 24 a second
  *
  * Units:   as said beside each
  */
-export const HEAD_FIELDS: { readonly [K in keyof SheetHead]: Field<SheetHead[K]> } = {
+export const HEAD_FIELDS: {
+  readonly [K in keyof SheetHead]-?: Field<Exclude<SheetHead[K], undefined>>;
+} = {
   title: text(200), // characters; no source, generous: a brief asks for up to 120
   shot: text(200), // characters; no source, generous: a brief asks for up to 60
   kind: oneOf(KINDS),
@@ -31,6 +34,7 @@ export const HEAD_FIELDS: { readonly [K in keyof SheetHead]: Field<SheetHead[K]>
     statureMetres: orNull(above(0, 1000)), // metres; no source, generous: giants walk too
   }),
   loop: inOrder(record({ from: whole(1, MAX_FRAME), to: whole(1, MAX_FRAME) })),
+  firstFrame: whole(-MAX_SHOT_FRAME, MAX_SHOT_FRAME),
   credit: text(2000), // characters; no source, generous: a page of names
 };
 

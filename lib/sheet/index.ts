@@ -31,6 +31,7 @@ export {
 } from "./sheet-file";
 export { SheetFileError } from "./sheet-file-error";
 export { openSheetView, type SheetView } from "./sheet-view";
+export { shotFrame } from "./shot-frame";
 export { planEvenOut } from "./timing/plan-even-out";
 export { leastFrames, type NewTempo, planRetime } from "./timing/plan-retime";
 export type { TimedSheet, TimePlan, TimeScope } from "./timing/time-plan";

@@ -23,14 +23,18 @@ const BLANK: SheetHead = {
   credit: "",
 };
 
+/** What every head has. */
+type Always = Omit<SheetHead, "firstFrame">;
+const ALWAYS: { readonly [K in keyof Always]: Field<SheetHead[K]> } = HEAD_FIELDS;
+
 /**
  * The head as a plain value. A field that is missing or makes no sense is taken from a plain brief.
  * @param skipped told the name of each field that is there and makes no sense
  */
 export function readHead(doc: Y.Doc, skipped: (name: string) => void): SheetHead {
   const map = headOf(doc);
-  const read = <K extends keyof SheetHead>(name: K): SheetHead[K] => {
-    const field: Field<SheetHead[K]> = HEAD_FIELDS[name];
+  const read = <K extends keyof Always>(name: K): SheetHead[K] => {
+    const field: Field<SheetHead[K]> = ALWAYS[name];
     const value = map.get(name);
     if (field.fits(value)) return value;
     if (value !== undefined) skipped(name);
@@ -49,6 +53,18 @@ export function readHead(doc: Y.Doc, skipped: (name: string) => void): SheetHead
     advance: read("advance"),
     build: read("build"),
     loop: read("loop"),
+    ...shotNumbers(map.get("firstFrame"), skipped),
     credit: read("credit"),
   };
+}
+
+/** Sheets from before the shot had numbers of its own, and those that count from 1, carry none. */
+function shotNumbers(
+  value: unknown,
+  skipped: (name: string) => void,
+): Pick<SheetHead, "firstFrame"> {
+  if (value === undefined || value === 1) return {};
+  if (HEAD_FIELDS.firstFrame.fits(value)) return { firstFrame: value };
+  skipped("firstFrame");
+  return {};
 }

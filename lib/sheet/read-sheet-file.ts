@@ -79,7 +79,9 @@ function parsed(text: string): unknown {
 }
 
 function readHead(value: unknown): SheetHead {
-  return fieldsOf("head", value, HEAD_FIELDS);
+  const { firstFrame, ...always } = HEAD_FIELDS;
+  const isNumbered = isRecord(value) && "firstFrame" in value;
+  return fieldsOf<SheetHead>("head", value, isNumbered ? { ...always, firstFrame } : always);
 }
 
 function readPanel(place: string, value: unknown, ids: Ids): Panel {
@@ -147,7 +149,7 @@ function readStroke(
 function fieldsOf<T extends object>(
   place: string,
   value: unknown,
-  fields: { readonly [K in keyof T]: Field<T[K]> },
+  fields: { readonly [K in keyof T]: Field<Exclude<T[K], undefined>> },
 ): T {
   const names = Object.keys(fields) as (keyof T & string)[];
   const record = parts(place, value, names);

@@ -26,6 +26,8 @@ export interface SheetHead {
   readonly build: Build;
   /** First and last frame of the loop that play runs and the cycle closes on. */
   readonly loop: { readonly from: Frame; readonly to: Frame };
+  /** The number that the shot gives to frame 1; absent where the shot too counts from 1. */
+  readonly firstFrame?: number;
   /** Who or what the walk was taken from; shown and printed where it is not empty. */
   readonly credit: string;
 }

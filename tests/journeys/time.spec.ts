@@ -2,7 +2,7 @@ import type { Locator, Page } from "@playwright/test";
 import { expect, ownBoard, test } from "../support/journey";
 import { tabTo } from "../support/journey-keys";
 import { across, labelOf, onScreen, paperAt } from "../support/journey-papers";
-import { exportSheet, framesOf, startWalk } from "../support/journey-sheet";
+import { exportSheet, framesOf, startWalk, titleOf } from "../support/journey-sheet";
 import { type ScreenPoint, takePen } from "../support/pen";
 
 const board = ownBoard();
@@ -176,4 +176,25 @@ test("the loop's ends are moved by keys and by pen, and play keeps to them", asy
   for (let panel = 0; panel < 4; panel += 1) await page.keyboard.press("Control+z");
   await expect(begins).toHaveAttribute("aria-valuetext", "frame 1");
   await expect(ends).toHaveAttribute("aria-valuetext", "frame 25");
+});
+
+test("the shot's own numbers stand on the ruler beside the sheet's", async ({ newcomer }) => {
+  const page = await newcomer();
+  await startWalk(page, board.url, "Numbered on");
+  const number = async (first: string) => {
+    await titleOf(page).click();
+    const dialog = page.getByRole("dialog", { name: "About this sheet" });
+    await dialog.getByLabel("Frame 1 in the shot").fill(first);
+    await dialog.getByRole("button", { name: "Keep these changes" }).click();
+  };
+  await number("1001");
+  const down = foot(page, "down left");
+  await expect(down).toHaveAttribute("aria-valuetext", "frame 4; 1004 in the shot");
+  await expect(down).toContainText("1004");
+  await down.press("ArrowRight");
+  await expect(down).toHaveAttribute("aria-valuetext", "frame 5; 1005 in the shot");
+  expect((await exportSheet(page)).file.head.firstFrame).toBe(1001);
+  await number("1");
+  await expect(down).toHaveAttribute("aria-valuetext", "frame 5");
+  expect((await exportSheet(page)).text).not.toContain("firstFrame");
 });
