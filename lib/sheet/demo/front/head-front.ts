@@ -17,7 +17,7 @@ export function drawHeadFront(pencil: Pencil, { head, pose }: FrontFigure): void
     part.line(nostril, thin(0.6, 4.6));
   }
   const nose = part.path(NOSE);
-  pencil.line(nose, { width: 5.8, firm: 0.66, outside: "right" });
+  pencil.line(nose, { width: 5.4, firm: 0.62, outside: "right" });
   pencil.solid(nose);
   drawMoustache(part, pose.effort);
   drawCapFront(pencil, head);
@@ -50,7 +50,7 @@ function drawHalf(part: Part, effort: number): void {
       [0.058, 0.073 - low * 0.5, 0.13],
       [0.096, 0.06, 0.11],
     ],
-    thin(0.72, 9),
+    thin(0.68, 7.6),
   );
   part.line("90,-18,110 104,-40,100 101,-68,100", thin(0.42));
   part.line("137,38,20 132,8,30 124,-10,40", thin(0.44));
@@ -93,7 +93,7 @@ function drawEye(part: Part, effort: number): void {
         [0.057, lid - 0.005, 0.13],
         [0.054, lid - 0.016, 0.13],
       ],
-      thin(0.95, 9.4),
+      thin(0.92, 8.4),
     );
 }
 
@@ -122,5 +122,5 @@ function drawMoustache(part: Part, effort: number): void {
       );
     }
   }
-  part.form([...half(-1), ...half(1).toReversed()], { width: 5.6, firm: 0.66 });
+  part.form([...half(-1), ...half(1).toReversed()], { width: 5.2, firm: 0.62 });
 }

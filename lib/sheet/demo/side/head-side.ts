@@ -53,7 +53,7 @@ function drawMoustache(part: Part, effort: number): void {
       [0.062, -0.078],
       [0.094, -0.052],
     ],
-    { width: 5.6, firm: 0.66 },
+    { width: 5.2, firm: 0.64 },
   );
 }
 
@@ -111,7 +111,7 @@ function drawEye(part: Part, effort: number): void {
       [0.076, 0.078 - low * 0.6],
       [0.114, 0.066 - low],
     ],
-    thin(0.72, 9),
+    thin(0.7, 8),
   );
 }
 
