@@ -10,7 +10,7 @@ import { mirrored } from "./head-front";
 
 /** How high over the ankle the boot's top lies, along the shin as it is seen. Leg lengths of a whole shank. */
 export const SHAFT = 0.19 / 0.44;
-const SOLE_SHOWS = 0.04; // leg lengths that the toe stands over the heel
+const SOLE_SHOWS = 0.07; // leg lengths that the toe stands over the heel
 
 /** A boot coming toward us; where the toe is up the sole hides the rest of the foot. */
 export function drawBootFront(pencil: Pencil, figure: FrontFigure, side: Side, firm: number): void {
