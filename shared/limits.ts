@@ -21,6 +21,9 @@ export const LIMITS = {
   connectionsPerDocument: 200,
 } as const;
 
+/** A sheet file may be this large; the library reads none that is larger. Bytes. */
+export const SHEET_FILE_BYTES = 16 * MIB;
+
 export type Limits = { readonly [Name in keyof typeof LIMITS]: number };
 
 /** What only the hub needs to know. Bytes and milliseconds. */
@@ -40,5 +43,6 @@ export const HUB_LIMITS = {
   /** Above this much waiting for the disk, no socket is read. */
   backlogBytes: 32 * MIB,
   roomLingerMs: 30_000,
-  requestBytes: 16 * MIB,
+  /** A sheet file goes inside JSON, where each of its quotes and line ends takes two bytes. */
+  requestBytes: 2 * SHEET_FILE_BYTES + MIB,
 } as const;

@@ -1,6 +1,7 @@
 "use client";
 import { useRouter } from "next/navigation";
 import { type ChangeEvent, useRef, useState } from "react";
+import { SHEET_FILE_BYTES } from "../../shared/limits";
 import { Button, ThemeSwitch } from "../_controls";
 import { start } from "../_words";
 import { BriefForm } from "./brief-form";
@@ -29,7 +30,10 @@ export function StartDesk() {
   const openFile = async (event: ChangeEvent<HTMLInputElement>) => {
     const chosen = event.currentTarget.files?.[0];
     event.currentTarget.value = ""; // the same file may be chosen again after it was mended
-    if (chosen !== undefined) await begin("file", { from: "file", file: await chosen.text() });
+    if (chosen === undefined) return;
+    // Told from its size alone: the page does not try to read what no sheet can be.
+    if (chosen.size > SHEET_FILE_BYTES) return setProblem(start.fileTooLarge(chosen.size));
+    await begin("file", { from: "file", file: await chosen.text() });
   };
 
   return (

@@ -53,6 +53,8 @@ export const start = {
   openHint: "A .json sheet file that was exported here or at the command line becomes a new sheet.",
   openGo: "Choose a file",
   opening: "Reading the file…",
+  fileTooLarge: (bytes: number) =>
+    `the file is ${(bytes / 1024 / 1024).toFixed(1)} MiB large, and a sheet file has at most 16 MiB. Nothing was changed.`,
   yours: "Sheets this browser has opened",
   none: "None yet. They will be listed here; nothing but this browser remembers them.",
   forget: (title: string) => `Take ${title} off this list`,

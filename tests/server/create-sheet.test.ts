@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { readSheet } from "../../lib/sheet";
+import { readSheet, sheetFileText } from "../../lib/sheet";
 import type { RunningHub } from "../../server/start-hub";
-import { HUB_LIMITS } from "../../shared/limits";
+import { HUB_LIMITS, SHEET_FILE_BYTES } from "../../shared/limits";
 import { openPage } from "../support/hub-client";
 import { ask, createSheet, enter, startTestHub, temporaryFolder } from "../support/hub-under-test";
 
@@ -105,7 +105,18 @@ describe("POST /api/sheets", () => {
       body: { from: "file", file },
     });
     expect(status).toBe(413);
-    expect(body).toEqual({ code: "too-large", message: "a request has at most 16 MiB" });
+    expect(body).toEqual({ code: "too-large", message: "a request has at most 33 MiB" });
+  });
+
+  it("takes a file that is just as large as one may be, whatever JSON makes of it", async () => {
+    const file = sheetFileText(await made({})).padEnd(SHEET_FILE_BYTES, "\n");
+    expect((await made({ from: "file", file })).panels).toHaveLength(9);
+    const { status, body } = await ask(url, "/api/sheets", {
+      method: "POST",
+      body: { from: "file", file: `${file}\n` },
+    });
+    expect(status).toBe(422);
+    expect(body).toMatchObject({ code: "too-large" });
   });
 
   it("keeps secrets and cookies only as their hashes", async () => {

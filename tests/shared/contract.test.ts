@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { KINDS, type Travel } from "../../lib/gait";
-import { defaultBrief, type Brief as LibBrief } from "../../lib/sheet";
+import { defaultBrief, type Brief as LibBrief, MAX_SHEET_FILE_BYTES } from "../../lib/sheet";
 import { readCreateSheet } from "../../shared/api";
 import { Brief } from "../../shared/brief";
 import { BRIEF_DEFAULTS, BRIEF_KINDS, BRIEF_TRAVELS } from "../../shared/brief-defaults";
@@ -9,6 +9,7 @@ import { CLOSE, isFinal } from "../../shared/close-code";
 import { DOCUMENTS, isDocumentName } from "../../shared/document-name";
 import { complaint } from "../../shared/expecting";
 import { REFUSALS, STORAGE_STATES } from "../../shared/hub-message";
+import { SHEET_FILE_BYTES } from "../../shared/limits";
 import { readPresence } from "../../shared/presence";
 import { MESSAGE } from "../../shared/protocol";
 import { mayWrite, ROLES } from "../../shared/role";
@@ -56,6 +57,12 @@ describe("the brief", () => {
     expect(() => readCreateSheet(body)).toThrow();
     const { error } = Brief.safeParse(body);
     expect(error === undefined ? "" : complaint(error)).toMatch(says);
+  });
+});
+
+describe("a sheet file", () => {
+  it("may be as large as the library reads", () => {
+    expect(SHEET_FILE_BYTES).toBe(MAX_SHEET_FILE_BYTES);
   });
 });
 
