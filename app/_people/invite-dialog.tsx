@@ -1,10 +1,10 @@
 "use client";
 import { useCallback, useEffect, useMemo, useState } from "react";
-import type { LinkCreated, LinkListed } from "../../shared/api-answers";
+import type { LinkCreated } from "../../shared/api-answers";
 import { Dialog } from "../_controls";
 import { useRoom, useStoreValue } from "../_room";
 import { common, people } from "../_words";
-import { LinkList } from "./link-list";
+import { LinkList, type LinksRead } from "./link-list";
 import { openLinksDoor, whyNot } from "./links-door";
 import { NewLink } from "./new-link";
 import { NewLinkForm } from "./new-link-form";
@@ -23,14 +23,16 @@ export function InviteDialog({ onClose }: { readonly onClose: () => void }) {
 
 function OwnersLinks({ sheetId }: { readonly sheetId: string }) {
   const door = useMemo(() => openLinksDoor(sheetId), [sheetId]);
-  const [links, setLinks] = useState<readonly LinkListed[] | null>(null);
+  const [links, setLinks] = useState<LinksRead>("reading");
   const [made, setMade] = useState<LinkCreated | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
 
   const fetchLinks = useCallback(async () => {
     const answer = await door.list();
-    if (answer.kind === "answer") setLinks(answer.value.links);
-    else setProblem(whyNot(answer));
+    if (answer.kind === "answer") return setLinks(answer.value.links);
+    // What was read before stays; where there is nothing yet, the list itself says so.
+    setLinks((before) => (before === "reading" ? "unread" : before));
+    if (answer.kind === "refused") setProblem(whyNot(answer));
   }, [door]);
   useEffect(() => {
     void fetchLinks();
@@ -55,6 +57,11 @@ function OwnersLinks({ sheetId }: { readonly sheetId: string }) {
       </p>
       <LinkList
         links={links}
+        onTryAgain={() => {
+          setLinks("reading");
+          setProblem(null);
+          void fetchLinks();
+        }}
         onRevoke={async (link) => {
           const answer = await door.revoke(link);
           setProblem(answer.kind === "answer" ? null : whyNot(answer));

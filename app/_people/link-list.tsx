@@ -6,25 +6,49 @@ import { people } from "../_words";
 import styles from "./people.module.css";
 import { sortLinks } from "./sort-links";
 
+/** The links; or that they are on their way, or did not come. */
+export type LinksRead = readonly LinkListed[] | "reading" | "unread";
+
 export interface LinkListProps {
-  /** Null while they are being fetched. */
-  readonly links: readonly LinkListed[] | null;
+  readonly links: LinksRead;
+  readonly onTryAgain: () => void;
   readonly onRevoke: (link: string) => Promise<void>;
 }
 
 /** The links that open this sheet, and those that no longer do. */
-export function LinkList({ links, onRevoke }: LinkListProps) {
+export function LinkList({ links, onTryAgain, onRevoke }: LinkListProps) {
   return (
     <section className={styles.links}>
       <h3>{people.invite.links}</h3>
-      {links === null && <p className={styles.hint}>{people.invite.reading}</p>}
-      {links?.length === 0 && <p className={styles.hint}>{people.invite.none}</p>}
-      <ul>
-        {sortLinks(links ?? []).map((link) => (
-          <LinkRow key={link.link} link={link} onRevoke={onRevoke} />
-        ))}
-      </ul>
+      {links === "reading" && <p className={styles.hint}>{people.invite.reading}</p>}
+      {links === "unread" && (
+        <>
+          <p role="alert" className={styles.wrong}>
+            {people.invite.unread}
+          </p>
+          <Button small onClick={onTryAgain}>
+            {people.invite.again}
+          </Button>
+        </>
+      )}
+      {typeof links !== "string" && <Rows links={links} onRevoke={onRevoke} />}
     </section>
+  );
+}
+
+interface RowsProps {
+  readonly links: readonly LinkListed[];
+  readonly onRevoke: (link: string) => Promise<void>;
+}
+
+function Rows({ links, onRevoke }: RowsProps) {
+  if (links.length === 0) return <p className={styles.hint}>{people.invite.none}</p>;
+  return (
+    <ul>
+      {sortLinks(links).map((link) => (
+        <LinkRow key={link.link} link={link} onRevoke={onRevoke} />
+      ))}
+    </ul>
   );
 }
 

@@ -11,6 +11,9 @@ export type Answer<T> =
     }
   | { readonly kind: "unreachable" };
 
+/** How long a question waits for its answer. A request that changes something waits as long as it takes. */
+const PATIENCE_MS = 15_000;
+
 /**
  * Asks one of the hub's HTTP doors. The answer's shape is the hub's promise (`shared/api-answers`).
  *
@@ -25,6 +28,7 @@ export async function askHub<T>(
   try {
     response = await fetch(path, {
       method,
+      ...(method === "GET" ? { signal: AbortSignal.timeout(PATIENCE_MS) } : {}),
       ...(body === undefined
         ? {}
         : { headers: { "content-type": "application/json" }, body: JSON.stringify(body) }),

@@ -134,6 +134,8 @@ export const people = {
       "This page may not use the clipboard. The link is selected: copy it with the keyboard.",
     links: "Links to this sheet",
     reading: "Fetching the links…",
+    unread: "The server does not answer, so the links cannot be shown.",
+    again: "Try again",
     none: "No links yet.",
     noLabel: "no note",
     since: (when: string) => `since ${when}`,
