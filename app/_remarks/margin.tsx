@@ -1,6 +1,6 @@
 "use client";
 import { useId, useState } from "react";
-import { useReview, useSheet } from "../_room";
+import { useReview, useSheet, useSkipped } from "../_room";
 import { remarks as words } from "../_words";
 import { CalmWords } from "./calm-words";
 import { groupRemarks, splitTidy } from "./group-remarks";
@@ -23,6 +23,7 @@ export interface MarginProps {
 export function Margin({ keys }: MarginProps) {
   const review = useReview();
   const mood = marginMood(useSheet(emptiness), review);
+  const skipped = useSkipped();
   const [helping, setHelping] = useState(false);
   const headingId = useId();
   const { seen, tidy } = splitTidy(review.remarks);
@@ -45,6 +46,7 @@ export function Margin({ keys }: MarginProps) {
       {tidy.length > 0 && <TidyList tidy={tidy} />}
       {mood !== "unmarked" && mood !== "empty" && <UntoldList cannotTell={review.cannotTell} />}
       <ReadingsTable />
+      {skipped > 0 && <p className={styles.quiet}>{words.skipped(skipped)}</p>}
       <footer className={styles.foot}>
         <button type="button" className={styles.helpLink} onClick={() => setHelping(true)}>
           {words.help.link}

@@ -12,5 +12,6 @@ export {
   useReview,
   useRoom,
   useSheet,
+  useSkipped,
   useStoreValue,
 } from "./use-room";

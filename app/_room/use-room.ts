@@ -26,6 +26,13 @@ export function useSheet<T>(select: (sheet: Sheet) => T): T {
   return useSyncExternalStore(sheet.subscribe, read, read);
 }
 
+/** How many values of the sheet could not be read and are left out. */
+export function useSkipped(): number {
+  const { sheet } = useRoom();
+  const read = () => sheet.skipped().length;
+  return useSyncExternalStore(sheet.subscribe, read, read);
+}
+
 /** One panel; undefined when it has left the strip. A panel nobody touched stays the same object. */
 export function usePanel(id: PanelId | null): Panel | undefined {
   const find = useCallback((sheet: Sheet) => sheet.panels.find((panel) => panel.id === id), [id]);

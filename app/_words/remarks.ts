@@ -64,6 +64,10 @@ export const remarks = {
     gaps: "timing",
   } satisfies Record<CheckId, string>,
   notJudged: "Not judged:",
+  skipped: (count: number) =>
+    `${plural(count, "stroke or mark", "strokes or marks")} on this sheet could not be read and ${
+      count === 1 ? "is not shown; it is kept." : "are not shown; they are kept."
+    }`,
 
   yardstick: {
     label: "Yardstick",
