@@ -16,7 +16,7 @@ export const BRIEF_KINDS = [
 export const BRIEF_TRAVELS = ["on-the-spot", "travelling"] as const;
 export const BRIEF_EXPOSURES = [1, 2] as const;
 
-/** Each end included. Frames are whole; step length in leg lengths; stature in metres. */
+/** Each end included. Frames are whole, the fewest a step as drawn on ones; step length in leg lengths; stature in metres. */
 export const BRIEF_RANGES = {
   titleLength: { min: 1, max: 120 },
   shotLength: { min: 0, max: 60 },
@@ -27,6 +27,14 @@ export const BRIEF_RANGES = {
   legShare: { min: 0.15, max: 0.75 },
   statureMetres: { min: 0.05, max: 100 },
 } as const;
+
+/**
+ * The fewest frames a step may have: a drawn frame for each of its four poses. With fewer on twos two
+ * poses would share one.
+ */
+export function leastFramesPerStep(exposure: (typeof BRIEF_EXPOSURES)[number]): number {
+  return BRIEF_RANGES.framesPerStep.min * exposure;
+}
 
 /** A brief as it is once every default is filled in. */
 export interface BriefValues {

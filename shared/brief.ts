@@ -6,6 +6,7 @@ import {
   BRIEF_RANGES,
   BRIEF_TRAVELS,
   type BriefValues,
+  leastFramesPerStep,
 } from "./brief-defaults";
 import { expecting, number, oneOf, text, wholeNumber } from "./expecting";
 
@@ -32,13 +33,7 @@ const Build = z.strictObject({
   statureMetres: number(RANGES.statureMetres).nullable().default(null),
 });
 
-/**
- * The brief of a new walk, as a request or a form gives it. A field that is not there takes its
- * default; a field that is not known is refused, for it is more often a slip than a wish.
- *
- * Units:   frames, leg lengths, heads, metres, as the names say
- */
-export const Brief = z.strictObject({
+const Fields = z.strictObject({
   title: text(RANGES.titleLength).default(BRIEF_DEFAULTS.title),
   shot: text(RANGES.shotLength).default(BRIEF_DEFAULTS.shot),
   kind: oneOf(BRIEF_KINDS).default(BRIEF_DEFAULTS.kind),
@@ -49,4 +44,20 @@ export const Brief = z.strictObject({
   travel: oneOf(BRIEF_TRAVELS).default(BRIEF_DEFAULTS.travel),
   leadIn: z.boolean(expecting("true or false")).default(BRIEF_DEFAULTS.leadIn),
   build: Build.default(BRIEF_DEFAULTS.build),
+});
+
+/**
+ * The brief of a new walk, as a request or a form gives it. A field that is not there takes its
+ * default; a field that is not known is refused, for it is more often a slip than a wish.
+ *
+ * Units:   frames, leg lengths, heads, metres, as the names say
+ */
+export const Brief = Fields.superRefine(({ exposure, framesPerStep }, context) => {
+  const least = leastFramesPerStep(exposure);
+  for (const side of ["left", "right"] as const) {
+    const frames = framesPerStep[side];
+    if (frames >= least) continue;
+    const message = `needs at least ${least} on twos, a drawn frame for each of its four poses, got ${frames}`;
+    context.addIssue({ code: "custom", path: ["framesPerStep", side], message });
+  }
 }) satisfies z.ZodType<BriefValues>;

@@ -1,6 +1,11 @@
 "use client";
 import { type FormEvent, useState } from "react";
-import { BRIEF_DEFAULTS, BRIEF_KINDS, BRIEF_RANGES } from "../../shared/brief-defaults";
+import {
+  BRIEF_DEFAULTS,
+  BRIEF_KINDS,
+  BRIEF_RANGES,
+  leastFramesPerStep,
+} from "../../shared/brief-defaults";
 import { Button } from "../_controls";
 import { start } from "../_words";
 import { briefOf, framesAhead } from "./brief-of";
@@ -22,6 +27,7 @@ export function BriefForm({ busy, onStart }: BriefFormProps) {
     event.preventDefault();
     onStart(briefOf(new FormData(event.currentTarget), { leadIn, exposure }));
   };
+  const frames = { ...BRIEF_RANGES.framesPerStep, min: leastFramesPerStep(exposure) };
   return (
     <form className={styles.form} onSubmit={send}>
       <p className={styles.hint}>{start.newWalkHint}</p>
@@ -70,14 +76,14 @@ export function BriefForm({ busy, onStart }: BriefFormProps) {
         <NumberField
           name="left"
           label={start.framesLeft}
-          range={BRIEF_RANGES.framesPerStep}
+          range={frames}
           initial={left}
           onNumber={setLeft}
         />
         <NumberField
           name="right"
           label={start.framesRight}
-          range={BRIEF_RANGES.framesPerStep}
+          range={frames}
           initial={right}
           onNumber={setRight}
         />
@@ -148,10 +154,18 @@ interface FramesAheadProps {
 /** The frames that the strip will hold, before anything is made. */
 function FramesAhead(ahead: FramesAheadProps) {
   const frames = framesAhead(ahead);
-  if (frames === null) return null;
+  const least = leastFramesPerStep(ahead.exposure);
+  const tooFew = Math.min(ahead.left, ahead.right) < least;
+  if (frames === null && !tooFew) return null;
   return (
     <p className={styles.frames} aria-live="polite">
-      {start.preview} <b>{frames.join(" ")}</b>
+      {frames === null ? (
+        start.tooFewFrames(least, ahead.exposure)
+      ) : (
+        <>
+          {start.preview} <b>{frames.join(" ")}</b>
+        </>
+      )}
     </p>
   );
 }

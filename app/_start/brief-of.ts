@@ -1,5 +1,5 @@
 import { layOut } from "../../lib/sheet";
-import { BRIEF_DEFAULTS, BRIEF_RANGES } from "../../shared/brief-defaults";
+import { BRIEF_DEFAULTS, BRIEF_RANGES, leastFramesPerStep } from "../../shared/brief-defaults";
 
 export interface Choices {
   readonly leadIn: boolean;
@@ -41,7 +41,8 @@ export interface FramesAhead extends Choices {
 
 /** The frames such a strip will hold, or null while the numbers make none. */
 export function framesAhead({ left, right, exposure, leadIn }: FramesAhead): number[] | null {
-  const { min, max } = BRIEF_RANGES.framesPerStep;
+  const min = leastFramesPerStep(exposure);
+  const { max } = BRIEF_RANGES.framesPerStep;
   const fits = [left, right].every((n) => Number.isInteger(n) && n >= min && n <= max);
   if (!fits) return null;
   const framesPerStep = { left, right };

@@ -39,6 +39,8 @@ export const start = {
   stature: "Stature in metres",
   statureHint: "if it has one",
   preview: "The strip will hold frames",
+  tooFewFrames: (least: number, exposure: 1 | 2) =>
+    `${exposure === 2 ? "On twos a" : "A"} step needs at least ${least} frames: a drawn one for each of its four poses.`,
   go: "Lay out the strip",
   going: "Laying out the strip…",
   demo: "Look at the demo: Brindle of the Low Tide Post",

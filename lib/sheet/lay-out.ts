@@ -1,5 +1,5 @@
 import type { Side } from "../body";
-import { evenFrames, type Frame, nearestDrawn, type PoseName } from "../motion";
+import { type Exposure, evenFrames, type Frame, nearestDrawn, type PoseName } from "../motion";
 import { advanceOf } from "./advance";
 import { byFrame } from "./order";
 import type { Brief, Panel, PanelId, Sheet } from "./sheet";
@@ -9,7 +9,9 @@ const STEPS = 2; // one stride: left contact to left contact, which closes the l
 /**
  * The empty, labelled strip that a brief asks for: contact, down, passing and up of a left and a right
  * step, and the left contact again. With a lead-in, the stand comes first at frame 1, the lead-in half a
- * step later, and the first contact one step after frame 1; the loop is the stride alone.
+ * step later, and the first contact one step after frame 1; the loop is the stride alone. On twos a step
+ * that is no whole number of exposures is laid out a frame longer, and the head says so: its frames per
+ * step and its advance are the strip's own.
  *
  * Units:   frames, counted from 1
  * Errors:  RangeError unless frames per step and step length are above zero
@@ -20,7 +22,11 @@ const STEPS = 2; // one stride: left contact to left contact, which closes the l
  * layOut(defaultBrief, newId).panels.map(({ frame }) => frame); // => [1, 4, 7, 10, 13, 16, 19, 22, 25]
  */
 export function layOut(brief: Brief, newId: () => PanelId): Sheet {
-  const { leadIn, framesPerStep, exposure, stepLength, ...rest } = brief;
+  const { leadIn, framesPerStep: asked, exposure, stepLength, ...rest } = brief;
+  const framesPerStep = {
+    left: wholeExposures(asked.left, exposure),
+    right: wholeExposures(asked.right, exposure),
+  };
   const leadFrames = framesPerStep.right; // the right foot carries while the left goes to its contact
   const from = leadIn ? nearestDrawn(1 + leadFrames, exposure) : 1;
   const panel = (frame: Frame, pose: PoseName, weightOn: Side | null): Panel =>
@@ -45,6 +51,11 @@ export function layOut(brief: Brief, newId: () => PanelId): Sheet {
     credit: "",
   };
   return { head, panels: [...lead, ...keys].sort(byFrame) };
+}
+
+/** The whole exposures nearest to a step, the more of two. Frames. */
+function wholeExposures(frames: number, exposure: Exposure): number {
+  return nearestDrawn(1 + frames, exposure) - 1;
 }
 
 /** A panel with nothing drawn and nothing marked. */

@@ -4,7 +4,12 @@ import { KINDS, type Travel } from "../../lib/gait";
 import { defaultBrief, type Brief as LibBrief, MAX_SHEET_FILE_BYTES } from "../../lib/sheet";
 import { readCreateSheet } from "../../shared/api";
 import { Brief } from "../../shared/brief";
-import { BRIEF_DEFAULTS, BRIEF_KINDS, BRIEF_TRAVELS } from "../../shared/brief-defaults";
+import {
+  BRIEF_DEFAULTS,
+  BRIEF_KINDS,
+  BRIEF_TRAVELS,
+  leastFramesPerStep,
+} from "../../shared/brief-defaults";
 import { CLOSE, isFinal } from "../../shared/close-code";
 import { DOCUMENTS, isDocumentName } from "../../shared/document-name";
 import { complaint } from "../../shared/expecting";
@@ -32,6 +37,12 @@ describe("the brief", () => {
     expect(Brief.parse({ framesPerStep: 8 }).framesPerStep).toEqual({ left: 8, right: 8 });
   });
 
+  it("takes the fewest frames that leave each pose a drawn one", () => {
+    expect(Brief.parse({ exposure: 2, framesPerStep: 8 }).framesPerStep.left).toBe(8);
+    expect(Brief.parse({ exposure: 1, framesPerStep: 4 }).framesPerStep.left).toBe(4);
+    expect([leastFramesPerStep(1), leastFramesPerStep(2)]).toEqual([4, 8]);
+  });
+
   it("takes a part of the build and fills in the rest", () => {
     expect(Brief.parse({ build: { legShare: 0.4 } }).build).toEqual({
       headsTall: 7.5,
@@ -45,6 +56,11 @@ describe("the brief", () => {
       { framesPerStep: { left: 12.5, right: 12 } },
       /framesPerStep needs a whole number in 4\.\.240/,
     ],
+    [
+      { exposure: 2, framesPerStep: { left: 8, right: 6 } },
+      "framesPerStep.right needs at least 8 on twos, a drawn frame for each of its four poses, got 6",
+    ],
+    [{ exposure: 2, framesPerStep: 7 }, /framesPerStep\.left needs at least 8 on twos.* got 7$/],
     [{ stepLength: Number.NaN }, /stepLength needs a number in 0\.05\.\.2\.5/],
     [{ title: "two\nlines" }, /title needs 1 to 120 characters on one line/],
     [{ exposure: 3 }, "exposure needs one of 1, 2, got 3"],

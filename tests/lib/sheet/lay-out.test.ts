@@ -49,6 +49,38 @@ describe("laying out a strip", () => {
     expect([onTwos[0], onTwos[2], onTwos[6], onTwos[10]]).toEqual([1, 13, 25, 37]);
   });
 
+  it.each([
+    [13, 14],
+    [9, 10],
+    [12, 12],
+  ])("lays %i frames a step on twos out as %i, and says so in the head", (asked, real) => {
+    for (const leadIn of [false, true]) {
+      const framesPerStep = { left: asked, right: asked };
+      const { head, panels } = layOut(
+        { ...defaultBrief, exposure: 2, leadIn, framesPerStep },
+        ids(),
+      );
+      const contacts = panels.filter(({ pose }) => pose === "contact").map(({ frame }) => frame);
+      const [first = 0, second = 0, third = 0] = contacts;
+      expect([second - first, third - second]).toEqual([real, real]);
+      expect(head.framesPerStep).toEqual({ left: real, right: real });
+      expect(head.advance).toBeCloseTo(0.78 / real, 12);
+      expect(head.loop).toEqual({ from: first, to: third });
+    }
+  });
+
+  it("gives each pose a drawn frame of its own, from four exposures a step", () => {
+    for (const exposure of [1, 2] as const) {
+      for (let step = 4 * exposure; step <= 240; step += 1) {
+        const laid = frames({ exposure, framesPerStep: { left: step, right: 4 * exposure } });
+        expect(laid.every((frame) => (frame - 1) % exposure === 0)).toBe(true);
+        expect(new Set(laid).size).toBe(9);
+      }
+    }
+    const fewer = frames({ exposure: 2, framesPerStep: { left: 6, right: 6 } });
+    expect(new Set(fewer).size).toBeLessThan(9);
+  });
+
   it("leaves every place to the advance, and every panel empty, under an id of its own", () => {
     for (const travel of ["on-the-spot", "travelling"] as const) {
       const { panels } = layOut({ ...defaultBrief, travel }, ids());
