@@ -11,6 +11,8 @@ export type {
   Spot,
   Unit,
 } from "./finding";
+export { FOOT_STATES, type FootState, type FootTold } from "./foot-state";
+export type { FootSpan } from "./footfalls";
 export { froude } from "./froude";
 export type { GapCell } from "./gap-row";
 export { type GroundMark, type GroundPace, groundMark, placeOf } from "./ground-mark";

@@ -1,6 +1,7 @@
 import type { LegLength } from "../body";
 import { CHECKS } from "./checks";
 import type { CannotTell, Finding, Remark } from "./finding";
+import { type FootSpan, footfalls } from "./footfalls";
 import { type GapCell, gapRow } from "./gap-row";
 import { type HipCurve, hipCurve } from "./hip-curve";
 import type { PanelReading } from "./panel-readings";
@@ -30,6 +31,8 @@ export interface Review {
   readonly readingsByPanel: ReadonlyMap<string, readonly PanelReading[]>;
   readonly hipCurve: HipCurve;
   readonly gapRow: readonly GapCell[];
+  /** Which foot is down when, and how: left, then right. */
+  readonly footfalls: readonly FootSpan[];
 }
 
 /**
@@ -56,6 +59,7 @@ export function reviewWalk(walk: Walk, yardstick: Yardstick): Review {
     readingsByPanel: new Map(walk.panels.map((panel) => [panel.id, study.readingsOf(panel)])),
     hipCurve: hipCurve(study),
     gapRow: gapRow(study, remarks),
+    footfalls: footfalls(study),
   };
 }
 
