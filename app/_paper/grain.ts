@@ -45,7 +45,7 @@ function makeTile(context: CanvasRenderingContext2D, colour: string): CanvasPatt
 }
 
 /** Shares of ink, one a pixel, that join at the tile's edges. */
-export function tooth(): readonly number[] {
+function tooth(): readonly number[] {
   const rough = noise();
   // Hollows are about two pixels wide: each pixel leans on its neighbours.
   return rough.map((own, index) => {

@@ -1,5 +1,5 @@
 /** How many of the others' names the head band carries side by side. */
-export const MOST_CHIPS = 4;
+const MOST_CHIPS = 4;
 
 /**
  * Who is named in the head band and who is folded into a count. One alone is never folded: a count

@@ -13,8 +13,6 @@ export function openLinksDoor(sheetId: string) {
   };
 }
 
-export type LinksDoor = ReturnType<typeof openLinksDoor>;
-
 /** Why an answer is none, in words for a person. */
 export function whyNot(answer: Exclude<Answer<unknown>, { readonly kind: "answer" }>): string {
   return people.invite.failed(

@@ -4,7 +4,7 @@ import { remarks as words } from "../_words";
 const LEVELS: readonly Level[] = ["shows", "may-show", "tidy"];
 
 /** How many remarks there are of each level. */
-export function countRemarks(found: readonly Remark[]): Readonly<Record<Level, number>> {
+function countRemarks(found: readonly Remark[]): Readonly<Record<Level, number>> {
   const counts = { shows: 0, "may-show": 0, tidy: 0 };
   for (const { level } of found) counts[level] += 1;
   return counts;

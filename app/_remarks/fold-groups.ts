@@ -1,7 +1,7 @@
 import type { RemarkGroup } from "./group-remarks";
 
 /** More than these at once are not read: the rest waits, folded, until it is asked for. */
-export const MOST_REMARKS = 6;
+const MOST_REMARKS = 6;
 
 /**
  * The groups that are read at once, and those that wait. A group is never cut in two, the gravest

@@ -38,7 +38,7 @@ export function tellMeasure(reading: Reading): string {
 }
 
 /** An angle in degrees, to a tenth where it is known to half a degree. Units: radians in. */
-export function tellDegrees(value: number, plusMinus: number): string {
+function tellDegrees(value: number, plusMinus: number): string {
   const slack = plusMinus * DEGREES;
   return `${withSlack(value * DEGREES, slack, slack > 0 && slack < 0.5 ? 1 : 0)}°`;
 }

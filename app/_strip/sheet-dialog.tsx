@@ -135,7 +135,7 @@ function HeadForm({ head, mayDraw, onDone }: HeadFormProps) {
 }
 
 /** Only what was changed: somebody else may be changing the rest. */
-export function changedHead(
+function changedHead(
   form: FormData,
   head: SheetHead,
   travel: SheetHead["travel"],

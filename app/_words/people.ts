@@ -13,7 +13,6 @@ export const people = {
   you: "you",
   chipOfMe: (name: string) => `You are here as ${name}. Change name or hue.`,
   others: (count: number) => (count === 1 ? "1 more" : `${count} more`),
-  alone: "Nobody else is here.",
 
   greet: {
     label: "Introduce yourself",
@@ -117,7 +116,6 @@ export const people = {
 
   invite: {
     title: "Invite to this sheet",
-    opener: "Invite",
     notYours:
       "Only the owner of a sheet makes links to it. Ask whoever sent you yours: they started the sheet or know who did.",
     lead: "A link opens this sheet to whoever has it. Give each person or group its own, so that one can be closed without the others.",
@@ -149,6 +147,5 @@ export const people = {
     failed: (what: string) => `That did not go through: ${what}`,
     unreachable:
       "the hub could not be reached; nothing was changed. Try again when the line is back.",
-    strange: "the hub gave an answer that this page cannot read.",
   },
 } as const;

@@ -86,7 +86,6 @@ export const remarks = {
     untold: (count: number) =>
       plural(count, "reading needs more marks", "readings need more marks"),
     none: (needs: string) => `Cannot tell yet: needs ${needs}.`,
-    noneShort: "cannot tell",
     needs: (needs: string) => `needs ${needs}`,
     what: "reading",
     value: "value",

@@ -73,7 +73,6 @@ export const strip = {
   emptyAdd: "Add the first panel",
   papers: {
     name: (pose: string, frame: number, view: string) => `${pose}, frame ${frame}, ${view} view`,
-    invite: "draw here",
   },
   panelName: (pose: string, side: string, frame: number) =>
     side === "" ? `frame ${frame}, ${pose}` : `frame ${frame}, ${pose}, weight on ${side}`,

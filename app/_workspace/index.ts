@@ -2,7 +2,6 @@ export type { LayerProps } from "./layer";
 export { PASS_ONS, type PassOnDeed, type PassOnRequest } from "./pass-on-slice";
 export type { Timing } from "./time-slice";
 export type { Tool } from "./tool-slice";
-export { TOOLS } from "./tool-slice";
 export { useWorkspace, useWorkspaceStore, WorkspaceContext } from "./use-workspace";
-export { clampZoom, ZOOM } from "./view-slice";
+export { ZOOM } from "./view-slice";
 export { createWorkspace, type Workspace, type WorkspaceStore } from "./workspace";

@@ -4,8 +4,7 @@ import type { Nib } from "../../lib/ink";
 import type { Workspace } from "./workspace";
 
 /** What is in the hand. `paper` moves the paper and never touches it. */
-export const TOOLS = ["draw", "rub-out", "mark", "paper"] as const;
-export type Tool = (typeof TOOLS)[number];
+export type Tool = "draw" | "rub-out" | "mark" | "paper";
 
 /** What this person holds, in this tab. */
 export interface ToolSlice {

@@ -20,7 +20,7 @@ export interface ViewSlice {
   openMargin(open: boolean): void;
 }
 
-export const clampZoom = (zoom: number): number => Math.min(ZOOM.most, Math.max(ZOOM.least, zoom));
+const clampZoom = (zoom: number): number => Math.min(ZOOM.most, Math.max(ZOOM.least, zoom));
 
 export const createViewSlice: StateCreator<Workspace, [], [], ViewSlice> = (set) => ({
   zoom: 1,
