@@ -1,6 +1,6 @@
 import { resolve } from "node:path";
 
-/** What the environment says, read once when the process starts. `README.md` lists it for those who host. */
+/** What the environment says, read once when the process starts. `docs/self-host.md` lists it for those who host. */
 export interface Env {
   readonly port: number;
   readonly host: string;
