@@ -1,0 +1,113 @@
+import type { Page } from "@playwright/test";
+import { type HubClient, openPage } from "../support/hub-client";
+import { expect, ownBoard, test } from "../support/journey";
+import { layLine } from "../support/journey-line";
+import { across, inkOn, onScreen, paperAt } from "../support/journey-papers";
+import { allSaved, makeLink, startWalk, stateLine } from "../support/journey-sheet";
+import { takePen } from "../support/pen";
+
+const board = ownBoard();
+
+/** What a browser says on its console of a line that is down. */
+const LINE_DOWN = /WebSocket connection to|net::ERR_CONNECTION/;
+
+/** Somebody's program on the sheet that is open in a page, let in by the page's own cookie. */
+async function programBeside(page: Page): Promise<HubClient> {
+  const sheet = /\/sheet\/([^/#]+)/.exec(page.url())?.[1] ?? "";
+  const cookies = await page.context().cookies();
+  const cookie = cookies.map(({ name, value }) => `${name}=${value}`).join("; ");
+  return openPage({ url: board.url, sheet, cookie });
+}
+
+test("whoever's link is withdrawn is told so, and has nothing left to draw with", async ({
+  newcomer,
+}) => {
+  const owner = await newcomer();
+  await startWalk(owner, board.url, "Withdrawn");
+  const address = await makeLink(owner, "draw", "Gus");
+  const guest = await newcomer();
+  await guest.goto(address);
+  await allSaved(guest);
+  const paper = paperAt(guest, 1);
+  const pen = await takePen(guest);
+  await pen.draw(await onScreen(paper, across(300)));
+  await allSaved(guest);
+  const drawn = await inkOn(paper);
+
+  await owner.getByRole("button", { name: "Invite" }).click();
+  const dialog = owner.getByRole("dialog", { name: "Invite to this sheet" });
+  await dialog.getByRole("button", { name: "Revoke the draw link “Gus”" }).click();
+  await dialog.getByRole("button", { name: "Revoke it" }).click();
+  await expect(stateLine(guest)).toHaveText("closed: the link was withdrawn");
+  const tray = guest.getByRole("navigation", { name: "Tray" });
+  await expect(tray).toContainText("Nothing drawn here would be saved any more");
+  await expect(tray.getByRole("button", { name: "Rub out" })).toHaveCount(0);
+  await pen.draw(await onScreen(paper, across(700)));
+  expect(await inkOn(paper)).toBe(drawn);
+});
+
+test("a sheet that a newer version made is not opened, and the page says what to do", async ({
+  newcomer,
+}) => {
+  const page = await newcomer({ mayComplain: LINE_DOWN });
+  await startWalk(page, board.url, "From the future");
+  await allSaved(page);
+  const program = await programBeside(page);
+  program.doc.getMap("sheet").set("schema", 99);
+  await program.allSaved();
+  await board.restart();
+  await expect(stateLine(page)).toHaveText("closed: made by a newer Heelstrip", {
+    timeout: 20_000, // the page comes back after a few seconds at most
+  });
+  await page.reload();
+  await expect(
+    page.getByRole("heading", { name: "closed: made by a newer Heelstrip" }),
+  ).toBeVisible();
+  await expect(page.getByText(/update this server to open it/)).toBeVisible();
+});
+
+test("what could not be read is counted in the margin, and goes when it does", async ({
+  newcomer,
+}) => {
+  const page = await newcomer();
+  await startWalk(page, board.url, "Half read");
+  await allSaved(page);
+  const margin = page.getByRole("region", { name: "Remarks" });
+  const program = await programBeside(page);
+  program.draw("abcdefgh", Uint8Array.of(255, 1));
+  await expect(margin).toContainText(
+    "1 stroke or mark on this sheet could not be read and is not shown; it is kept.",
+  );
+  program.draw("ijklmnop", "no ink at all");
+  await expect(margin).toContainText("2 strokes or marks on this sheet could not be read");
+  for (const id of ["abcdefgh", "ijklmnop"]) program.doc.getMap("strokes").delete(id);
+  await expect(margin).not.toContainText("could not be read");
+  await program.close();
+});
+
+test("links that cannot be fetched are asked for again", async ({ newcomer }) => {
+  const line = await layLine(board.url);
+  const page = await newcomer({ mayComplain: LINE_DOWN });
+  await startWalk(page, line.url, "Unanswered");
+  await allSaved(page);
+  await line.cut();
+  await page.getByRole("button", { name: "Invite" }).click();
+  const dialog = page.getByRole("dialog", { name: "Invite to this sheet" });
+  await expect(dialog).toContainText("The server does not answer, so the links cannot be shown.");
+  await line.mend();
+  await dialog.getByRole("button", { name: "Try again" }).click();
+  await expect(dialog.getByRole("button", { name: /^Revoke the draw link/ })).toBeVisible();
+  await line.cut();
+});
+
+test("a file too large for a sheet is refused by its size alone", async ({ newcomer }) => {
+  const page = await newcomer();
+  await page.goto(board.url);
+  await page.getByLabel("Choose a file").setInputFiles({
+    ...{ name: "film.json", mimeType: "application/json" },
+    buffer: Buffer.alloc(16 * 1024 * 1024 + 1, " "),
+  });
+  await expect(page.getByRole("alert").first()).toContainText(
+    "the file is 16.0 MiB large, and a sheet file has at most 16 MiB",
+  );
+});
