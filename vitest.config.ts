@@ -12,6 +12,7 @@ export default defineConfig({
           name: "lib",
           include: ["tests/{lib,shared,bin,app}/**/*.test.ts"],
           environment: "node",
+          testTimeout: 30_000, // the invariants try hundreds of walks; a busy machine takes its time
         },
       },
       {
