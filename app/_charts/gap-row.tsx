@@ -25,16 +25,19 @@ export const GapRow = memo(function GapRow({ xOfFrame, width }: GapRowProps) {
   const frameOf = (panel: string) => frames.get(panel);
   const boxes = gapBoxes({ gaps, frameOf, xOfFrame, wording: gapWording });
   return (
-    <ChartFrame name={charts.gaps} width={width} height={HEIGHT}>
+    <ChartFrame
+      name={charts.gaps}
+      title={charts.gapsTitle}
+      width={width}
+      height={HEIGHT}
+      table={boxes.length === 0 ? null : <GapTable boxes={boxes} />}
+    >
       {boxes.length === 0 ? (
         <p className={styles.calm}>
           <span>{charts.gapsEmpty}</span>
         </p>
       ) : (
-        <>
-          <GapDrawing boxes={boxes} width={width} />
-          <GapTable boxes={boxes} />
-        </>
+        <GapDrawing boxes={boxes} width={width} />
       )}
     </ChartFrame>
   );

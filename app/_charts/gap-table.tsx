@@ -1,11 +1,11 @@
 import { charts } from "../_words";
 import type { GapBox } from "./gap-boxes";
 
-/** The gaps as a table, for whoever reads with their ears. */
+/** The gaps as a table. */
 export function GapTable({ boxes }: { readonly boxes: readonly GapBox[] }) {
   const { table } = charts;
   return (
-    <table className="heard">
+    <table>
       <caption>{charts.gapsTitle}</caption>
       <thead>
         <tr>

@@ -41,7 +41,13 @@ export const HipChart = memo(function HipChart({ xOfFrame, width, height }: HipC
   const review = useReview();
   const line = hipLine({ review, xOfFrame, top: PAD, bottom: height - PAD });
   return (
-    <ChartFrame name={charts.hips} width={width} height={height}>
+    <ChartFrame
+      name={charts.hips}
+      title={charts.hipsTitle}
+      width={width}
+      height={height}
+      table={line === null ? null : <HipTable review={review} />}
+    >
       {line === null ? (
         <p className={styles.calm}>
           <span>{charts.hipsEmpty}</span>
@@ -51,7 +57,6 @@ export const HipChart = memo(function HipChart({ xOfFrame, width, height }: HipC
           <HipDrawing line={line} review={review} width={width} height={height} />
           <HeightFigures rules={line.rules} />
           <HipButtons dots={line.dots} />
-          <HipTable review={review} />
         </>
       )}
     </ChartFrame>

@@ -2,12 +2,12 @@ import type { Review } from "../../lib/gait";
 import { charts } from "../_words";
 import { tellExpected, tellHeight } from "./hip-words";
 
-/** The hip chart as a table, for whoever reads with their ears. */
+/** The hip chart as a table. */
 export function HipTable({ review }: { readonly review: Review }) {
   const { table } = charts;
   const { points, bands } = review.hipCurve;
   return (
-    <table className="heard">
+    <table>
       <caption>{charts.hipsTitle}</caption>
       <thead>
         <tr>

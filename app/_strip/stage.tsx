@@ -1,7 +1,7 @@
 "use client";
 import { useEffect, useRef } from "react";
 import { addPanel } from "../../lib/sheet";
-import { GapRow, HipChart } from "../_charts";
+import { FOOTFALLS_PX, FootfallsChart, GapRow, HipChart } from "../_charts";
 import { Button } from "../_controls";
 import { PlayButton, PlayStage } from "../_play";
 import { freshPanelId, useMayDraw, useReview, useRoom, useSheet } from "../_room";
@@ -21,7 +21,7 @@ import { useSteadyPanels } from "./use-steady-panels";
 import { ZoomButtons } from "./zoom-buttons";
 
 const HIPS = { least: 70, most: 220 }; // px; it takes what the papers leave
-const BELOW_FIXED = 196; // stems, ruler, gaps, zoom and the spaces between them, px
+const BELOW_FIXED = 204 + FOOTFALLS_PX; // stems, ruler, feet, gaps, zoom and the spaces between them, px
 
 /** The strip: panels hung from the ruler, and the charts on the same frames. */
 export function Stage() {
@@ -103,6 +103,7 @@ export function Stage() {
               )}
             </div>
             <HipChart xOfFrame={geometry.frameX} width={geometry.width} height={hipsHeight} />
+            <FootfallsChart xOfFrame={geometry.frameX} width={geometry.width} />
             <GapRow xOfFrame={geometry.frameX} width={geometry.width} />
           </div>
         </div>

@@ -10,6 +10,19 @@ export const charts = {
     `${pose}, frame ${frame}: hips at ${height}${remarked ? ", remarked on" : ""}`,
   remarked: "remarked on",
 
+  footfalls: "feet",
+  footfallsTitle: "Footfalls: which foot is down when, and how",
+  footfallsEmpty: "Two panels make the first footfall.",
+  footState: { heel: "on its heel", flat: "flat", toe: "on its toe", air: "in the air" },
+  footUntold: (needs: string) => `cannot tell: needs ${needs}`,
+  footfall: (side: string, from: string, to: string, told: string) =>
+    `${side} foot, frames ${from} to ${to}: ${told}`,
+  footSummary: (side: string, down: string, known: string) =>
+    known === "0"
+      ? `The ${side} foot cannot be told.`
+      : `The ${side} foot is down for ${down} of ${known} frames.`,
+  asTable: (name: string) => `${name}: read as a table`,
+
   gaps: "gaps",
   gapsTitle: "Frames between neighbouring panels",
   gapsEmpty: "Two panels make the first gap.",
@@ -26,6 +39,8 @@ export const charts = {
     from: "from frame",
     to: "to frame",
     frames: "frames",
+    foot: "foot",
+    state: "on the ground",
     between: (low: string, high: string) => `${low} to ${high} leg`,
     above: (low: string) => `above ${low} leg`,
     below: (high: string) => `below ${high} leg`,

@@ -1,11 +1,11 @@
 import { SIDES, type Side } from "../body";
 import type { NoReading } from "./answer";
 import { stepFrames } from "./expected-frames";
-import { type FootTold, footState, isOtherFoot, stepAt } from "./foot-state";
+import { type FootState, type FootTold, footState, isOtherFoot, stepAt } from "./foot-state";
 import type { Study } from "./study";
 import type { WalkPanel } from "./walk";
 
-/** One foot from one panel to the next, or to the moment between them at which it leaves. */
+/** One foot from one panel to the next, or to the moment between them at which it changes. */
 export interface FootSpan {
   readonly side: Side;
   /** The panel that it begins with. */
@@ -17,15 +17,19 @@ export interface FootSpan {
 }
 
 /**
- * When the rear foot leaves the ground, as a share of the other foot's step.
- * Source: opposite toe-off at 12 % of the stride, so 0.24 of the step (Perry's phases; Whittle 7–10 %)
+ * When a foot changes how it meets the ground, as a share of the step that it, or the other, carries.
+ * Source: Perry's phases: loading response ends at 12 % of the stride, with the other foot's toe-off, and
+ * terminal stance begins at 31 %, with the heel's rise; twice as much of a step
  */
+const FLAT_SHARE = 0.24;
+const HEEL_RISE_SHARE = 0.62;
 const TOE_OFF_SHARE = 0.24;
-const LEAST_FRAMES = 1; // a foot that leaves less than a frame before the next panel leaves with it
+const LEAST_FRAMES = 1; // what changes less than a frame before the next panel changes with it
 
 /**
- * The footfalls of a walk: which foot is down when, and how. A pose's state lasts until the next panel, as
- * keys do; only a foot that leaves the ground between two panels far apart leaves at its published moment.
+ * The footfalls of a walk: which foot is down when, and how. Between two panels that differ a foot goes
+ * flat, lifts its heel and leaves the ground at its published moment where that lies between them; any
+ * other change comes with the next panel.
  *
  * Shapes:  left spans, then right, each in frame order and without gaps; the last panel begins none
  * Units:   frames
@@ -41,28 +45,40 @@ export function footfalls(study: Study): readonly FootSpan[] {
       const after = feet[at + 1];
       if (next === undefined || foot === undefined || !(next.frame > panel.frame)) return [];
       const span = { side, panel: panel.id, from: panel.frame, to: next.frame, foot };
-      const leaves = after === undefined ? null : leavesAt(study, span, panel, after);
-      if (leaves === null || after === undefined) return [span];
+      const moment = after === undefined ? null : changesAt(study, span, panel, after);
+      if (moment === null || after === undefined) return [span];
       return [
-        { ...span, to: leaves },
-        { ...span, from: leaves, foot: after },
+        { ...span, to: moment },
+        { ...span, from: moment, foot: after },
       ];
     });
   });
 }
 
-/** The moment within a span at which its foot leaves the ground; null where it does not, or at its end. */
-function leavesAt(
+/** The moment within a span at which its foot changes; null where it does not, or with the next panel. */
+function changesAt(
   { steps }: Study,
   { side, from, to, foot }: FootSpan,
   panel: WalkPanel,
   after: FootTold | NoReading,
 ): number | null {
-  if (foot.kind !== "value" || foot.state === "air") return null;
-  if (after.kind !== "value" || after.state !== "air") return null;
+  if (foot.kind !== "value" || after.kind !== "value") return null;
   const step = stepAt(steps, panel);
   const length = step === null ? null : stepFrames(step);
-  if (step === null || length === null || !isOtherFoot(step, side)) return null;
-  const moment = step.contact.frame + TOE_OFF_SHARE * length;
+  if (step === null || length === null) return null;
+  const share = isOtherFoot(step, side)
+    ? shareOfLeaving(foot.state, after.state)
+    : shareOfRolling(foot.state, after.state);
+  if (share === null) return null;
+  const moment = step.contact.frame + share * length;
   return moment > from && moment <= to - LEAST_FRAMES ? moment : null;
+}
+
+function shareOfLeaving(before: FootState, after: FootState): number | null {
+  return before !== "air" && after === "air" ? TOE_OFF_SHARE : null;
+}
+
+function shareOfRolling(before: FootState, after: FootState): number | null {
+  if (before === "heel" && after === "flat") return FLAT_SHARE;
+  return before === "flat" && after === "toe" ? HEEL_RISE_SHARE : null;
 }

@@ -2,7 +2,7 @@ import type { Locator, Page } from "@playwright/test";
 import { expect, ownBoard, test } from "../support/journey";
 import { tabTo } from "../support/journey-keys";
 import { across, labelOf, onScreen, paperAt } from "../support/journey-papers";
-import { exportSheet, framesOf, startWalk, titleOf } from "../support/journey-sheet";
+import { exportSheet, framesOf, openCaptured, startWalk, titleOf } from "../support/journey-sheet";
 import { type ScreenPoint, takePen } from "../support/pen";
 
 const board = ownBoard();
@@ -197,4 +197,41 @@ test("the shot's own numbers stand on the ruler beside the sheet's", async ({ ne
   await number("1");
   await expect(down).toHaveAttribute("aria-valuetext", "frame 5");
   expect((await exportSheet(page)).text).not.toContain("firstFrame");
+});
+
+test("charts are one stop for Tab, answer to arrows, and read as tables", async ({ newcomer }) => {
+  const page = await newcomer();
+  await openCaptured(page, board.url);
+  const feet = page.getByRole("img", { name: "Footfalls: which foot is down when, and how" });
+  await expect(feet).toBeVisible();
+  const article = (name: string) => page.getByRole("article", { name });
+  const cell = (name: RegExp) => page.getByRole("button", { name });
+
+  // Tab comes from the last foot on the ruler, so its panel is in hand; the arrows go on from there.
+  await tabTo(page, cell(/^contact, frame 26: hips at /));
+  await page.keyboard.press("Home");
+  await expect(article("frame 1, contact, weight on left")).toHaveAttribute("data-in-hand", "true");
+  await page.keyboard.press("ArrowRight");
+  await expect(cell(/^down, frame 3: hips at /)).toBeFocused();
+  await page.keyboard.press("End");
+  await expect(cell(/^contact, frame 26: hips at /)).toBeFocused();
+  await page.keyboard.press("Home");
+  await page.keyboard.press("ArrowRight");
+
+  // From there Tab comes to the next chart's cell of the same panel.
+  await tabTo(page, cell(/^left foot, frames 3 to /));
+  await page.keyboard.press("ArrowDown");
+  await expect(cell(/^right foot, frames 3 to .*: on its toe$/)).toBeFocused();
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("ArrowRight");
+  await expect(cell(/^right foot, frames 8 to 10: in the air$/)).toBeFocused();
+  await expect(article("frame 8, passing, weight on left")).toHaveAttribute("data-in-hand", "true");
+
+  await page.getByRole("button", { name: "feet: read as a table" }).click();
+  const dialog = page.getByRole("dialog", { name: "Footfalls: which foot is down when, and how" });
+  await expect(dialog.getByRole("row", { name: "right 13 16.1 on its heel" })).toBeVisible();
+  await page.keyboard.press("Escape");
+  await expect(dialog).toBeHidden();
+  await page.getByRole("button", { name: "hips: read as a table" }).click();
+  await expect(page.getByRole("dialog").getByRole("row", { name: /^26 / })).toBeVisible();
 });

@@ -51,8 +51,8 @@ function moveFoot(
 describe("footfalls of a strip that has only labels", () => {
   it("roll from heel to toe, and leave by the other foot's down", () => {
     const spans = footfallsOf(bare());
-    expect(line(spans, "left")).toBe("hhhFFFFFFtttttt.........");
-    expect(line(spans, "right")).toBe("ttt.........hhhFFFFFFttt");
+    expect(line(spans, "left")).toBe("hhhFFFFtttttttt.........");
+    expect(line(spans, "right")).toBe("ttt.........hhhFFFFttttt");
     expect(spans.every(({ foot }) => foot.kind === "value" && foot.by === "label")).toBe(true);
   });
 
@@ -62,15 +62,24 @@ describe("footfalls of a strip that has only labels", () => {
     expect(share).toBeCloseTo(0.62, 1); // stance 62 % of the stride, Perry; 58.1–68.1 % at a normal pace
   });
 
-  it("leave at 0.24 of the step where life's down comes long before", () => {
+  it("go flat and leave at 0.24 of the step where life's down comes long before", () => {
     const panels = bare().panels.map((panel) =>
       panel.pose === "down" ? { ...panel, frame: panel.frame - 2 } : panel,
     );
     const walk = { ...bare(), panels };
-    const right = footfallsOf(walk, "life").filter(({ side }) => side === "right");
-    // By hand: 1 + 0.24 × 12 frames.
-    expect(right[1]).toMatchObject({ from: 2, to: 3.88, foot: { state: "toe" } });
-    expect(right[2]).toMatchObject({ from: 3.88, to: 7, foot: { state: "air" } });
+    const spans = footfallsOf(walk, "life");
+    const [left, right] = SIDES.map((side) => spans.filter((span) => span.side === side));
+    // By hand: 1 + 0.24 × 12 frames, and 1 + 0.62 × 12 for the heel.
+    expect(left?.slice(0, 6).map(({ from, foot }) => [from, foot])).toMatchObject([
+      [1, { state: "heel" }],
+      [2, { state: "heel" }],
+      [3.88, { state: "flat" }],
+      [7, { state: "flat" }],
+      [8.44, { state: "toe" }],
+      [10, { state: "toe" }],
+    ]);
+    expect(right?.[1]).toMatchObject({ from: 2, to: 3.88, foot: { state: "toe" } });
+    expect(right?.[2]).toMatchObject({ from: 3.88, to: 7, foot: { state: "air" } });
   });
 
   it("stand on both feet before the lead-in, and say what they cannot tell", () => {
