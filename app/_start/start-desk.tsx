@@ -87,7 +87,7 @@ export function StartDesk() {
               ref={file}
               type="file"
               accept=".json,application/json"
-              aria-label={start.openGo}
+              aria-label={start.openFile}
               className="heard"
               tabIndex={-1}
               onChange={(event) => void openFile(event)}

@@ -54,6 +54,7 @@ export const start = {
   open: "Open a sheet file",
   openHint: "A .json sheet file that was exported here or at the command line becomes a new sheet.",
   openGo: "Choose a file",
+  openFile: "Sheet file to open",
   opening: "Reading the file…",
   fileTooLarge: (bytes: number) =>
     `the file is ${(bytes / 1024 / 1024).toFixed(1)} MiB large, and a sheet file has at most 16 MiB. Nothing was changed.`,

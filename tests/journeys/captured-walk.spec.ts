@@ -35,7 +35,7 @@ test("the captured walk says whose it is", async ({ newcomer }) => {
 });
 
 const choose = (page: Page, name: string, text: string) =>
-  page.getByRole("button", { name: "Open a sheet file" }).setInputFiles({
+  page.getByLabel("Sheet file to open").setInputFiles({
     name,
     mimeType: "application/json",
     buffer: Buffer.from(text),
