@@ -1,4 +1,5 @@
 export type { Answer, NoReading, Value } from "./answer";
+export { applyFix } from "./apply-fix";
 export { cadence } from "./cadence";
 export type {
   CannotTell,
@@ -11,6 +12,8 @@ export type {
   Spot,
   Unit,
 } from "./finding";
+export type { Fix, FixChange, MovedMark } from "./fix";
+export { fixFor } from "./fix-for";
 export { FOOT_STATES, type FootState, type FootTold } from "./foot-state";
 export type { FootSpan } from "./footfalls";
 export { froude } from "./froude";

@@ -41,7 +41,8 @@ export const CAPTURED: readonly Base[] = reference.walks.map((captured) => ({
   jitter: 0,
 }));
 
-function travelling(base: Walk): Walk {
+/** The same walk over the ground, every panel in its own place. */
+export function travelling(base: Walk): Walk {
   const panels = base.panels.map((panel) => ({
     ...panel,
     place: (panel.frame - 1) * base.advance,

@@ -1,0 +1,72 @@
+import { applyFix } from "./apply-fix";
+import type { CheckId, Remark } from "./finding";
+import type { Fix } from "./fix";
+import { fixFeet } from "./fixes/fix-feet";
+import { fixGaps } from "./fixes/fix-gaps";
+import { fixHips } from "./fixes/fix-hips";
+import { fixLabels } from "./fixes/fix-labels";
+import { fixMissing } from "./fixes/fix-missing";
+import { fixSlide } from "./fixes/fix-slide";
+import { fixWeight } from "./fixes/fix-weight";
+import type { Proposal } from "./fixes/proposal";
+import { reviewWalk } from "./review-walk";
+import { type Study, studyWalk } from "./study";
+import type { Walk, Yardstick } from "./walk";
+
+/** What may settle a check's remark, the likeliest first; null where only the artist can. */
+const FIXES: Readonly<
+  Record<CheckId, ((study: Study, remark: Remark) => readonly Proposal[]) | null>
+> = {
+  "missing-pose": fixMissing,
+  "pose-order": fixLabels,
+  "hip-order": fixHips,
+  "weight-side": fixWeight,
+  "weight-front": fixWeight,
+  slide: fixSlide,
+  float: fixFeet,
+  sink: fixFeet,
+  "foot-roll": null,
+  gaps: fixGaps,
+};
+
+/**
+ * What would settle a remark, or null where nothing known does. Each way is tried on the walk: it must
+ * make the remark go and bring no other that shows; one that brings none at all goes first.
+ *
+ * Shapes:  a remark of a review of this walk
+ * Units:   see `FixChange`
+ * Errors:  none; a remark of another walk answers null
+ * Cost:    a review for each way that is tried: ask for the remark in hand, not for all of them
+ */
+export function fixFor(walk: Walk, remark: Remark): Fix | null {
+  const propose = FIXES[remark.check];
+  if (propose === null) return null;
+  const proposals = propose(studyWalk(walk, remark.yardstick), remark);
+  const before = remarksBefore(walk, remark.yardstick);
+  const settling = proposals.flatMap((fix) => {
+    const { remarks } = reviewWalk(applyFix(walk, fix), remark.yardstick);
+    if (remarks.some((one) => nameOf(one) === nameOf(remark))) return [];
+    const fresh = remarks.filter((one) => !before.has(leveled(one)));
+    return fresh.some(({ level }) => level === "shows") ? [] : [{ fix, fresh: fresh.length }];
+  });
+  return (settling.find(({ fresh }) => fresh === 0) ?? settling[0])?.fix ?? null;
+}
+
+/** What was remarked on a walk before any fix, for as long as somebody holds the walk. */
+const knownRemarks = new WeakMap<Walk, Map<Yardstick, ReadonlySet<string>>>();
+
+function remarksBefore(walk: Walk, yardstick: Yardstick): ReadonlySet<string> {
+  const known = knownRemarks.get(walk) ?? new Map<Yardstick, ReadonlySet<string>>();
+  const before = known.get(yardstick) ?? new Set(reviewWalk(walk, yardstick).remarks.map(leveled));
+  knownRemarks.set(walk, known.set(yardstick, before));
+  return before;
+}
+
+/** What two reviews know a remark by: its check, its side, and the panel where it is seen. */
+function nameOf({ check, side, panels }: Remark): string {
+  return [check, side, panels.at(-1)].join(" ");
+}
+
+function leveled(remark: Remark): string {
+  return `${nameOf(remark)} ${remark.level}`;
+}

@@ -1,0 +1,158 @@
+import { describe, expect, it } from "vitest";
+import type { Side } from "../../../lib/body";
+import {
+  applyFix,
+  fixFor,
+  type Remark,
+  reviewWalk,
+  type Walk,
+  YARDSTICKS,
+  type Yardstick,
+} from "../../../lib/gait";
+import { GROUND_FAULTS, SHAPE_FAULTS } from "../../support/faults-of-feet";
+import { GAPS, HEIGHTS, SLIDES } from "../../support/faults-of-steps";
+import { WEIGHT_FAULTS } from "../../support/faults-of-weight";
+import { travelling } from "../../support/seeding";
+import { walk, without, withPanel } from "../../support/walk";
+
+interface Seed {
+  readonly name: string;
+  readonly check: Remark["check"];
+  readonly yardsticks: readonly Yardstick[];
+  /** Whether it is told by pencil too, whose ± is as large as the smallest limits. */
+  readonly byPencil?: boolean;
+  readonly put: (into: Walk, side: Side) => Walk;
+}
+
+const measured: readonly Seed[] = [
+  ...[...WEIGHT_FAULTS, ...GROUND_FAULTS].map(
+    ({ name, check, yardsticks = YARDSTICKS, put }): Seed => ({
+      name,
+      check,
+      yardsticks,
+      put: (into, side) => put(into, side, 2),
+    }),
+  ),
+  ...[...SLIDES, ...HEIGHTS, ...GAPS].map(
+    ({ name, check, yardstick, precisions, put }): Seed => ({
+      name,
+      check,
+      byPencil: check === "gaps" || precisions.includes(0.005),
+      yardsticks: [yardstick],
+      put: (into, side) => put(into, side, 2),
+    }),
+  ),
+];
+
+const missing: readonly Seed[] = (["contact", "down", "passing", "up"] as const).map((pose) => ({
+  name: `no ${pose}`,
+  check: "missing-pose",
+  yardsticks: pose === "up" ? ["trade"] : YARDSTICKS,
+  // The loop's last contact stands in for its first, so there it is the right one that is missing.
+  put: (into, side) => without(into, `${pose === "contact" ? "right" : side} ${pose}`),
+}));
+
+const labels: readonly Seed[] = [
+  {
+    name: "down and passing swapped",
+    check: "pose-order",
+    yardsticks: YARDSTICKS,
+    put: (into, side) =>
+      withPanel(withPanel(into, `${side} down`, { pose: "passing" }), `${side} passing`, {
+        pose: "down",
+      }),
+  },
+  {
+    name: "contact and passing swapped",
+    check: "pose-order",
+    yardsticks: YARDSTICKS,
+    put: (into, side) =>
+      withPanel(withPanel(into, `${side} contact`, { pose: "passing" }), `${side} passing`, {
+        pose: "contact",
+      }),
+  },
+  {
+    name: "a pose on the other foot",
+    check: "pose-order",
+    yardsticks: YARDSTICKS,
+    put: (into, side) =>
+      withPanel(into, `${side} passing`, { weightOn: side === "left" ? "right" : "left" }),
+  },
+  {
+    name: "a down before its contact",
+    check: "pose-order",
+    yardsticks: YARDSTICKS,
+    put: (into) =>
+      withPanel(withPanel(into, "right contact", { pose: "down" }), "right down", {
+        pose: "contact",
+      }),
+  },
+  {
+    name: "the same foot twice in a row",
+    check: "pose-order",
+    yardsticks: YARDSTICKS,
+    put: (into) =>
+      (["contact", "down", "passing", "up"] as const).reduce<Walk>(
+        (rest, pose) => withPanel(rest, `right ${pose}`, { weightOn: "left" }),
+        into,
+      ),
+  },
+];
+
+const BASES = [
+  { name: "exact marks", pencil: false, walk: walk({ precision: 0 }) },
+  { name: "pencil marks", pencil: true, walk: walk() },
+  { name: "a travelling walk", pencil: false, walk: travelling(walk({ precision: 0 })) },
+];
+
+const nameOf = ({ check, side, panels }: Remark) => `${check} ${side} ${panels.at(-1)}`;
+const shown = (judged: Walk, yardstick: Yardstick) =>
+  reviewWalk(judged, yardstick).remarks.filter(({ level }) => level === "shows");
+
+describe.each([...measured, ...missing, ...labels])("the fix for $name", (seed) => {
+  const bases = BASES.filter(({ pencil }) => !pencil || seed.byPencil !== false);
+  const cases = bases.flatMap((base) =>
+    seed.yardsticks.flatMap((yardstick) =>
+      (["left", "right"] as const).map((side) => ({ ...base, yardstick, side })),
+    ),
+  );
+
+  it.each(cases)(
+    "on the $side by $yardstick makes it go, and nothing new shows, on $name",
+    (one) => {
+      const faulty = seed.put(one.walk, one.side);
+      const told = reviewWalk(faulty, one.yardstick).remarks.filter(
+        ({ check }) => check === seed.check,
+      );
+      expect(told.length).toBeGreaterThan(0);
+      for (const remark of told) {
+        const fix = fixFor(faulty, remark) ?? none(remark);
+        const fixed = applyFix(faulty, fix);
+        expect(reviewWalk(fixed, one.yardstick).remarks.map(nameOf)).not.toContain(nameOf(remark));
+        const before = shown(faulty, one.yardstick).map(nameOf);
+        const fresh = shown(fixed, one.yardstick).filter(
+          (found) => !before.includes(nameOf(found)),
+        );
+        expect(fresh.map(({ why }) => why)).toEqual([]);
+      }
+    },
+  );
+});
+
+describe("a pose that was drawn as another", () => {
+  it.each(SHAPE_FAULTS)("is left to the artist where a label would not help: $name", (fault) => {
+    for (const yardstick of YARDSTICKS) {
+      const faulty = fault.put(walk({ precision: 0 }), "right", 2);
+      const remark = reviewWalk(faulty, yardstick).remarks.find(
+        ({ check }) => check === fault.check,
+      );
+      expect(remark).toBeDefined();
+      // The step would lack the pose that its label has now.
+      if (remark !== undefined) expect(fixFor(faulty, remark)).toBeNull();
+    }
+  });
+});
+
+function none({ title }: Remark): never {
+  throw new Error(`no fix for: ${title}`);
+}
