@@ -103,7 +103,7 @@ test("links that cannot be fetched are asked for again", async ({ newcomer }) =>
 test("a file too large for a sheet is refused by its size alone", async ({ newcomer }) => {
   const page = await newcomer();
   await page.goto(board.url);
-  await page.getByLabel("Choose a file").setInputFiles({
+  await page.getByLabel("Sheet file to open").setInputFiles({
     ...{ name: "film.json", mimeType: "application/json" },
     buffer: Buffer.alloc(16 * 1024 * 1024 + 1, " "),
   });
