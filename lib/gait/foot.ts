@@ -1,5 +1,6 @@
 import { type LegLength, type LimbJoint, limbJoint, SIDES, type Side } from "../body";
 import { FROM_THE_MIDDLE, type GroundMark, groundMark } from "./ground-mark";
+import { perPanel } from "./per-panel";
 import type { WalkPanel } from "./walk";
 
 /** A point of the sole that was marked. Leg lengths, y up from the ground. */
@@ -12,6 +13,15 @@ export type FootJoint = (typeof FOOT_JOINTS)[number];
 
 /** The marked points of a foot, heel first. What only follows from the stand is not among them. */
 export function footPoints(panel: WalkPanel, side: Side, leg: LegLength): readonly FootPoint[] {
+  return bothFeet(panel, leg)[side];
+}
+
+const bothFeet = perPanel((panel, leg) => ({
+  left: pointsOf(panel, "left", leg),
+  right: pointsOf(panel, "right", leg),
+}));
+
+function pointsOf(panel: WalkPanel, side: Side, leg: LegLength): readonly FootPoint[] {
   return FOOT_JOINTS.flatMap((joint) => {
     const mark = groundMark(panel, limbJoint(side, joint), FROM_THE_MIDDLE, leg);
     return mark === null ? [] : [{ ...mark, joint }];
@@ -49,7 +59,7 @@ export function bearingFeet({ pose, weightOn }: WalkPanel): readonly Side[] | nu
  * Where both feet are along the walk, counted from the panel's middle: by their ankles where both
  * were marked, else by their heels. What only follows from the stand is too rough for this.
  */
-export function feetAlong(panel: WalkPanel, leg: LegLength) {
+export const feetAlong = perPanel((panel, leg) => {
   const at = (side: Side, joint: LimbJoint) =>
     groundMark(panel, limbJoint(side, joint), FROM_THE_MIDDLE, leg);
   for (const joint of ["ankle", "heel"] as const) {
@@ -58,4 +68,4 @@ export function feetAlong(panel: WalkPanel, leg: LegLength) {
     if (left !== null && right !== null) return { joint, left, right };
   }
   return null;
-}
+});
