@@ -36,11 +36,11 @@ export function Margin({ keys }: MarginProps) {
         </p>
       </header>
       <YardstickPicker />
-      {review.quieted.map(({ topic, why }) => (
-        <p key={topic} className={styles.quiet}>
-          {words.notJudged} {why}.
+      {review.quieted.length > 0 && (
+        <p className={styles.quiet}>
+          {words.notJudged} {review.quieted.map(({ why }) => why).join("; ")}.
         </p>
-      ))}
+      )}
       <RemarkGroupList groups={groupRemarks(seen)} />
       <CalmWords mood={mood} yardstick={review.yardstick} />
       {tidy.length > 0 && <TidyList tidy={tidy} />}

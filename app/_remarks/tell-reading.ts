@@ -50,12 +50,18 @@ export function tellPanelReading({ id, answer }: PanelReading): string | null {
   const { value, plusMinus } = answer;
   const size = () => tellDegrees(Math.abs(value), plusMinus);
   if (id === "foot-pitch" && isBeyondSlack(value)) {
-    return `${size()} ${value > 0 ? remarks.readings.toeUp : remarks.readings.toeDown}`;
+    return `${size()} ${toeWay(value, plusMinus)}`;
   }
   if (id === "knee-bend" && value < 0 && isBeyondSlack(value)) {
     return `${size()} ${remarks.readings.kneeBack}`;
   }
   return tellReading(answer);
+}
+
+/** An angle that is smaller than its ± does not say which way it goes. */
+function toeWay(value: number, plusMinus: number): string {
+  if (Math.abs(value) <= plusMinus) return remarks.readings.toeEither;
+  return value > 0 ? remarks.readings.toeUp : remarks.readings.toeDown;
 }
 
 /** Whether the angle is at least the half degree that shows as one. */

@@ -101,6 +101,7 @@ export const remarks = {
     kneeBack: "the other way",
     toeUp: "toe up",
     toeDown: "toe down",
+    toeEither: "toe up or down",
     legNote: (units: string) => `1 leg is ${units} panel units on this paper, hip joint to sole:`,
     legFrom: {
       stand: "measured on the stand.",

@@ -47,6 +47,7 @@ describe("a panel's reading in words", () => {
     expect(pitch(12)).toBe("12 ± 2° toe up");
     expect(pitch(-30)).toBe("30 ± 2° toe down");
     expect(pitch(0.2)).toBe("0 ± 2°");
+    expect(pitch(-1)).toBe("1 ± 2° toe up or down");
   });
 
   it("tells a knee that bends the other way", () => {
