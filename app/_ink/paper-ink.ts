@@ -1,12 +1,13 @@
 import { PANEL } from "../../lib/body";
 import type { View } from "../../lib/geometry";
-import { type InkStroke, rubOut } from "../../lib/sheet";
+import { type InkStroke, rubOut, rubOutPart } from "../../lib/sheet";
 import { type BitmapSize, openInkBitmap } from "../_paper";
-import type { Room } from "../_room";
+import { freshStrokeId, type Room } from "../_room";
 import type { WorkspaceStore } from "../_workspace";
 import { openLiveCanvas } from "./live-canvas";
 import { liveStrokesOf } from "./live-strokes";
 import { beginOwnStroke, type OwnStroke } from "./own-stroke";
+import { beginPartRubbing, type PartRubbing } from "./part-rubbing";
 import type { Deed, Gesture } from "./pen-listener";
 import type { PenSample } from "./pen-sample";
 import { beginRubbing } from "./rubbing";
@@ -40,6 +41,7 @@ export function openPaperInk(parts: PaperInkParts): PaperInk {
   let ink: readonly InkStroke[] = [];
   let size: BitmapSize | null = null;
   let frameAsked = 0;
+  let parting: PartRubbing | null = null;
 
   const stopWatching = others.watch(panel, view, ask);
 
@@ -134,13 +136,37 @@ export function openPaperInk(parts: PaperInkParts): PaperInk {
     };
   }
 
+  /** Only what the rubber touches goes: what is left is painted as it will be. */
+  function rubPart(first: PenSample): Gesture {
+    const rubbing = beginPartRubbing(first, RUBBER_PX * unitsAPixel());
+    const move = (samples: readonly PenSample[]) => {
+      if (rubbing.move(ink, samples) && size !== null) bitmap.show(rubbing.left(ink), size);
+    };
+    parting = rubbing;
+    penDown(true);
+    move([first]);
+    return {
+      move,
+      end() {
+        parting = null; // the sheet shows what is left from now on
+        if (rubbing.pieces.size > 0) rubOutPart(room.drawing, rubbing.pieces, freshStrokeId);
+        penDown(false);
+      },
+      cancel() {
+        parting = null;
+        if (size !== null) bitmap.show(ink, size);
+        penDown(false);
+      },
+    };
+  }
+
   const unitsAPixel = () => PANEL.width / Math.max(1, parts.stored.clientWidth);
 
   return {
     show(nextInk, nextSize) {
       ink = nextInk;
       size = nextSize;
-      bitmap.show(ink, size);
+      bitmap.show(parting?.left(ink) ?? ink, size);
       ask();
     },
     rest() {
@@ -149,7 +175,10 @@ export function openPaperInk(parts: PaperInkParts): PaperInk {
       bitmap.rest();
       canvas.rest();
     },
-    begin: (deed, first) => (deed === "draw" ? draw(first) : rub(first)),
+    begin(deed, first) {
+      if (deed === "draw") return draw(first);
+      return workspace.getState().rubPart ? rubPart(first) : rub(first);
+    },
     close() {
       stopWatching();
       cancelAnimationFrame(frameAsked);

@@ -15,6 +15,20 @@ export function ToolRow({ tool, hint }: { readonly tool: Tool; readonly hint: st
   );
 }
 
+/** Whether the rubber takes whole strokes or only what it touches. */
+export function RubPartRow() {
+  const part = useWorkspace((workspace) => workspace.rubPart);
+  const setPart = useWorkspace((workspace) => workspace.setRubPart);
+  return (
+    <button type="button" className={styles.row} aria-pressed={part} onClick={() => setPart(!part)}>
+      <span className={styles.tick} aria-hidden="true">
+        {part ? "✓" : ""}
+      </span>
+      <span>{strip.tray.rubPart}</span>
+    </button>
+  );
+}
+
 const LINES: Readonly<Record<Nib, { readonly width: number; readonly colour: string }>> = {
   fine: { width: 2, colour: "var(--text)" },
   broad: { width: 4.5, colour: "var(--text)" },

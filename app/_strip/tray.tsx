@@ -8,14 +8,14 @@ import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
 import { PanelInHand } from "./panel-in-hand";
 import styles from "./tray.module.css";
-import { PencilRow, ToolRow } from "./tray-rows";
+import { PencilRow, RubPartRow, ToolRow } from "./tray-rows";
 import { useUndoState } from "./use-undo-state";
 
 /** What is in the hand, what lies under the paper, and the panel in hand. */
 export function Tray() {
   const mayDraw = useMayDraw();
   const desk = useWorkspace((workspace) => workspace.desk);
-  const marking = useWorkspace((workspace) => workspace.tool === "mark");
+  const tool = useWorkspace((workspace) => workspace.tool);
   return (
     <nav className={styles.tray} aria-label={strip.tray.name}>
       {mayDraw ? (
@@ -23,11 +23,11 @@ export function Tray() {
           <h2>{strip.tray.inHand}</h2>
           <ToolRow tool="draw" hint="D" />
           <ToolRow tool="rub-out" hint="R" />
+          {tool === "rub-out" && <RubPartRow />}
           <ToolRow tool="mark" hint="M" />
           <ToolRow tool="paper" hint="H" />
-          {marking ? (
-            <JointPicker />
-          ) : (
+          {tool === "mark" && <JointPicker />}
+          {tool !== "mark" && (
             <>
               <h2>{strip.tray.pencils}</h2>
               <PencilRow nib="fine" hint="1" />

@@ -42,6 +42,7 @@ export const strip = {
       mark: "Mark joints",
       paper: "Move paper",
     } satisfies Record<Tool, string>,
+    rubPart: "only where it touches",
     pencils: "Pencils",
     nibs: { fine: "fine pencil", broad: "broad pencil", under: "soft blue, under the drawing" },
     under: "Under the paper",

@@ -10,12 +10,15 @@ export type Tool = "draw" | "rub-out" | "mark" | "paper";
 export interface ToolSlice {
   readonly tool: Tool;
   readonly nib: Nib;
+  /** Rubbing takes away what the rubber touches, instead of whole strokes. */
+  readonly rubPart: boolean;
   /** The joint that the next tap of the mark tool places; null: the tool proposes one. */
   readonly joint: JointName | null;
   /** True from pen down to pen up: nothing is said and nothing is measured meanwhile. */
   readonly penDown: boolean;
   take(tool: Tool): void;
   takeNib(nib: Nib): void;
+  setRubPart(part: boolean): void;
   takeJoint(joint: JointName | null): void;
   setPenDown(down: boolean): void;
 }
@@ -23,10 +26,12 @@ export interface ToolSlice {
 export const createToolSlice: StateCreator<Workspace, [], [], ToolSlice> = (set) => ({
   tool: "draw",
   nib: "fine",
+  rubPart: false,
   joint: null,
   penDown: false,
   take: (tool) => set({ tool }),
   takeNib: (nib) => set({ tool: "draw", nib }),
+  setRubPart: (rubPart) => set({ rubPart }),
   takeJoint: (joint) => set({ joint }),
   setPenDown: (penDown) => set({ penDown }),
 });
