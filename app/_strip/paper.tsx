@@ -2,6 +2,7 @@
 import { memo, type PointerEvent } from "react";
 import type { View } from "../../lib/geometry";
 import type { Panel } from "../../lib/sheet";
+import { GatherLayer } from "../_gather";
 import { InkLayer } from "../_ink";
 import { MarkLayer } from "../_marks";
 import { GhostLayer } from "../_pass-on";
@@ -62,6 +63,7 @@ export const Paper = memo(function Paper({ panel, view, width, mayDraw }: PaperP
       <span className={styles.ground} aria-hidden="true" />
       <InkLayer {...layer} />
       {marksShown && <MarkLayer {...layer} />}
+      <GatherLayer {...layer} />
       <GhostLayer {...layer} />
       <RemarkLayer {...layer} />
       <PencilLayer {...layer} />

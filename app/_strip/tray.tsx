@@ -1,5 +1,6 @@
 "use client";
 import { Button } from "../_controls";
+import { GatherOptions } from "../_gather";
 import { JointPicker } from "../_marks";
 import { PassOnGroup } from "../_pass-on";
 import { takesInk, useMayDraw, useRoom, useStoreValue } from "../_room";
@@ -25,9 +26,11 @@ export function Tray() {
           <ToolRow tool="rub-out" hint="R" />
           {tool === "rub-out" && <RubPartRow />}
           <ToolRow tool="mark" hint="M" />
+          <ToolRow tool="gather" hint="G" />
           <ToolRow tool="paper" hint="H" />
           {tool === "mark" && <JointPicker />}
-          {tool !== "mark" && (
+          {tool === "gather" && <GatherOptions />}
+          {tool !== "mark" && tool !== "gather" && (
             <>
               <h2>{strip.tray.pencils}</h2>
               <PencilRow nib="fine" hint="1" />

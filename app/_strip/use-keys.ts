@@ -2,6 +2,7 @@
 import { useEffect } from "react";
 import { nextDrawn } from "../../lib/motion";
 import { addPanel, removePanel, slidePanel } from "../../lib/sheet";
+import { letGo, rubOutGathered } from "../_gather";
 import { doPassOn } from "../_pass-on";
 import { neighbour } from "../_play";
 import { freshPanelId, type Room, useMayDraw, useRoom } from "../_room";
@@ -89,6 +90,7 @@ const LOOKING: Readonly<Record<string, Deed>> = {
   escape: ({ workspace }) => {
     const now = workspace.getState();
     if (now.passOn !== null) now.leavePassOn();
+    else if (letGo(workspace)) return;
     else if (now.playing) now.play(false);
     else if (now.timing !== null) now.setTiming(null);
     else now.leaveDesk();
@@ -106,6 +108,7 @@ const DRAWING: Readonly<Record<string, Deed>> = {
   d: ({ workspace }) => workspace.getState().take("draw"),
   r: ({ workspace }) => workspace.getState().take("rub-out"),
   m: ({ workspace }) => workspace.getState().take("mark"),
+  g: ({ workspace }) => workspace.getState().take("gather"),
   "1": ({ workspace }) => workspace.getState().takeNib("fine"),
   "2": ({ workspace }) => workspace.getState().takeNib("broad"),
   "3": ({ workspace }) => workspace.getState().takeNib("under"),
@@ -123,6 +126,7 @@ const DRAWING: Readonly<Record<string, Deed>> = {
     pickPanel(id);
   },
   delete: ({ room, workspace }) => {
+    if (rubOutGathered(room, workspace)) return;
     const { panel, pickPanel } = workspace.getState();
     if (panel === null) return;
     const next = beside(room.sheet.getSnapshot(), panel);

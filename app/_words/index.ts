@@ -1,6 +1,7 @@
 export { charts } from "./charts";
 export { common } from "./common";
 export { door } from "./door";
+export { gather } from "./gather";
 export { handover } from "./handover";
 export { marks } from "./marks";
 export { passOn } from "./pass-on";

@@ -40,6 +40,7 @@ export const strip = {
       draw: "Draw",
       "rub-out": "Rub out",
       mark: "Mark joints",
+      gather: "Gather",
       paper: "Move paper",
     } satisfies Record<Tool, string>,
     rubPart: "only where it touches",
@@ -98,7 +99,10 @@ export const strip = {
     ribbon: "Strip",
   },
   keys: [
-    { keys: "D · R · M · H", does: "draw, rub out, mark joints, move the paper" },
+    {
+      keys: "D · R · M · G · H",
+      does: "draw, rub out, mark joints, gather strokes, move the paper",
+    },
     { keys: "1 · 2 · 3", does: "fine pencil, broad pencil, soft blue" },
     { keys: "← · →", does: "flip to the panel before or after" },
     { keys: "V", does: "side or front view in hand" },

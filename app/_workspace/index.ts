@@ -1,3 +1,4 @@
+export type { Gathered, PaperName } from "./gather-slice";
 export type { LayerProps } from "./layer";
 export { PASS_ONS, type PassOnDeed, type PassOnRequest } from "./pass-on-slice";
 export type { Timing } from "./time-slice";

@@ -3,8 +3,8 @@ import type { JointName } from "../../lib/body";
 import type { Nib } from "../../lib/ink";
 import type { Workspace } from "./workspace";
 
-/** What is in the hand. `paper` moves the paper and never touches it. */
-export type Tool = "draw" | "rub-out" | "mark" | "paper";
+/** What is in the hand. `gather` takes strokes together; `paper` moves the paper, never touches it. */
+export type Tool = "draw" | "rub-out" | "mark" | "gather" | "paper";
 
 /** What this person holds, in this tab. */
 export interface ToolSlice {

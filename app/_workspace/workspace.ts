@@ -1,4 +1,5 @@
 import { createStore, type StoreApi } from "zustand/vanilla";
+import { createGatherSlice, type GatherSlice } from "./gather-slice";
 import { createPassOnSlice, type PassOnSlice } from "./pass-on-slice";
 import { createPlaySlice, type PlaySlice } from "./play-slice";
 import { createSelectionSlice, type SelectionSlice } from "./selection-slice";
@@ -11,7 +12,8 @@ export type Workspace = ToolSlice &
   SelectionSlice &
   PlaySlice &
   TimeSlice &
-  PassOnSlice;
+  PassOnSlice &
+  GatherSlice;
 export type WorkspaceStore = StoreApi<Workspace>;
 
 /** One for each open sheet, made by the room: no React, no Yjs, no timers in it. */
@@ -23,5 +25,6 @@ export function createWorkspace(): WorkspaceStore {
     ...createPlaySlice(...slice),
     ...createTimeSlice(...slice),
     ...createPassOnSlice(...slice),
+    ...createGatherSlice(...slice),
   }));
 }

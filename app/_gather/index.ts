@@ -1,0 +1,3 @@
+export { letGo, rubOutGathered } from "./gather-deeds";
+export { GatherLayer } from "./gather-layer";
+export { GatherOptions } from "./gather-options";
