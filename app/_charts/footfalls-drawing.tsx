@@ -1,6 +1,7 @@
 import { useId } from "react";
 import { SIDES, type Side } from "../../lib/body";
 import { charts } from "../_words";
+import { ChartPicture } from "./chart-picture";
 import styles from "./charts.module.css";
 import { FOOTFALLS_PX, type FootfallCell, LANE_PX, laneY } from "./footfall-cells";
 import { sumUpFootfalls } from "./footfall-words";
@@ -13,22 +14,16 @@ export interface FootfallsDrawingProps {
 
 /** The picture: flat is tall and full, heel and toe are low and hatched each its own way, air is a line. */
 export function FootfallsDrawing({ cells, width }: FootfallsDrawingProps) {
-  const titleId = useId();
-  const descriptionId = useId();
   const hatch = useId();
   const first = Math.min(...cells.map(({ x }) => x));
   const last = Math.max(...cells.map(({ x, width: wide }) => x + wide));
   return (
-    <svg
-      role="img"
-      aria-labelledby={titleId}
-      aria-describedby={descriptionId}
+    <ChartPicture
+      title={charts.footfallsTitle}
+      summary={sumUpFootfalls(cells)}
       width={width}
       height={FOOTFALLS_PX}
-      className={styles.picture}
     >
-      <title id={titleId}>{charts.footfallsTitle}</title>
-      <desc id={descriptionId}>{sumUpFootfalls(cells)}</desc>
       <defs>
         {SIDES.map((side) => (
           <Hatches key={side} side={side} id={`${hatch}${side}`} />
@@ -45,7 +40,7 @@ export function FootfallsDrawing({ cells, width }: FootfallsDrawingProps) {
             ))}
         </g>
       ))}
-    </svg>
+    </ChartPicture>
   );
 }
 

@@ -3,6 +3,7 @@ import { memo, useId } from "react";
 import { useReview, useSheet } from "../_room";
 import { charts } from "../_words";
 import { ChartFrame } from "./chart-frame";
+import { ChartPicture } from "./chart-picture";
 import styles from "./charts.module.css";
 import { type GapBox, gapBoxes } from "./gap-boxes";
 import { GapTable } from "./gap-table";
@@ -49,22 +50,16 @@ interface GapDrawingProps {
 }
 
 function GapDrawing({ boxes, width }: GapDrawingProps) {
-  const titleId = useId();
-  const descriptionId = useId();
   const hatchId = useId();
   const inOrder = boxes.map(({ frames }) => frames).join(", ");
   const uneven = boxes.filter((box) => box.uneven).length;
   return (
-    <svg
-      role="img"
-      aria-labelledby={titleId}
-      aria-describedby={descriptionId}
+    <ChartPicture
+      title={charts.gapsTitle}
+      summary={charts.gapsSummary(inOrder, uneven)}
       width={width}
       height={HEIGHT}
-      className={styles.picture}
     >
-      <title id={titleId}>{charts.gapsTitle}</title>
-      <desc id={descriptionId}>{charts.gapsSummary(inOrder, uneven)}</desc>
       <defs>
         <pattern id={hatchId} width="6" height="6" patternUnits="userSpaceOnUse">
           <path className={styles.hatch} d="M-1.5 1.5 1.5-1.5M0 6 6 0M4.5 7.5 7.5 4.5" />
@@ -73,7 +68,7 @@ function GapDrawing({ boxes, width }: GapDrawingProps) {
       {boxes.map((box) => (
         <Box key={box.key} box={box} hatch={`url(#${hatchId})`} />
       ))}
-    </svg>
+    </ChartPicture>
   );
 }
 

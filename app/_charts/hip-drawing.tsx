@@ -1,6 +1,6 @@
-import { useId } from "react";
 import type { Review } from "../../lib/gait";
 import { charts, remarks } from "../_words";
+import { ChartPicture } from "./chart-picture";
 import styles from "./charts.module.css";
 import type { HipDot, HipLine } from "./hip-line";
 
@@ -14,26 +14,17 @@ export interface HipDrawingProps {
 
 /** The picture of the hip chart: expected bands, the line, a dot and its whisker a panel. */
 export function HipDrawing({ line, review, width, height }: HipDrawingProps) {
-  const titleId = useId();
-  const descriptionId = useId();
   const heights = line.dots.map((dot) => dot.height);
   const low = Math.min(...heights).toFixed(2);
   const high = Math.max(...heights).toFixed(2);
   const all = review.hipCurve.points.length;
   return (
-    <svg
-      role="img"
-      aria-labelledby={titleId}
-      aria-describedby={descriptionId}
+    <ChartPicture
+      title={charts.hipsTitle}
+      summary={`${charts.hipsSummary(heights.length, all, low, high)} ${charts.hipsBand(remarks.yardstick.name[review.yardstick])}`}
       width={width}
       height={height}
-      className={styles.picture}
     >
-      <title id={titleId}>{charts.hipsTitle}</title>
-      <desc id={descriptionId}>
-        {charts.hipsSummary(heights.length, all, low, high)}{" "}
-        {charts.hipsBand(remarks.yardstick.name[review.yardstick])}
-      </desc>
       {line.rules.map(({ height, y }) => (
         <line key={height} className={styles.rule} x1={0} x2={width} y1={y} y2={y} />
       ))}
@@ -46,7 +37,7 @@ export function HipDrawing({ line, review, width, height }: HipDrawingProps) {
       {line.dots.map((dot) => (
         <Dot key={dot.panel} dot={dot} />
       ))}
-    </svg>
+    </ChartPicture>
   );
 }
 
