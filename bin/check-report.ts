@@ -1,4 +1,4 @@
-import type { Remark, Review, Unit } from "../lib/gait";
+import type { Kept, Remark, Review, Unit } from "../lib/gait";
 import { cannotTellOnce } from "./cannot-tell";
 import type { Checked } from "./check";
 
@@ -44,6 +44,7 @@ export function checkReport({ file, sheet, review }: Checked) {
       },
     })),
     remarks: review.remarks.map(remarkReport),
+    kept: review.kept.map(keptReport),
     cannotTell: cannotTellOnce(review).map(({ check, side, needs }) => ({ check, side, needs })),
   };
 }
@@ -62,6 +63,12 @@ function remarkReport({ check, level, side, frames, measured, expected, why }: R
     expected: { value: rounded(expected.value), unit: UNITS[expected.unit] },
     why,
   };
+}
+
+/** A remark that the team keeps on purpose: it does not count as showing. */
+function keptReport({ remark, entry }: Kept) {
+  const { scope, reason, by } = entry;
+  return { ...remarkReport(remark), onPurpose: { scope: scope.kind, reason, by } };
 }
 
 function numberOf(answer: Answer): number | null {

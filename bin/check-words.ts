@@ -1,4 +1,4 @@
-import type { Level, Remark, Review } from "../lib/gait";
+import type { Change, Kept, Lapsed, Level, Remark, Review } from "../lib/gait";
 import { cannotTellOnce } from "./cannot-tell";
 import type { Checked } from "./check";
 import { counted } from "./counted";
@@ -28,6 +28,8 @@ export function checkWords({ file, sheet, review }: Checked): string {
     ...legLines(review),
     ...block(stepLines(review)),
     ...block(remarkLines(review.remarks)),
+    ...block(keptLines(review.kept)),
+    ...block(lapsedLines(review.lapsed)),
     ...block(cannotTellLines(review)),
     ...block(review.quieted.map(({ check, why }) => `not judged: ${check}, for ${why}`)),
     "",
@@ -68,10 +70,35 @@ function stepLines({ stepReadings }: Review): string[] {
 
 function remarkLines(remarks: readonly Remark[]): string[] {
   return remarks.flatMap(({ level, check, side, frames, title, why }) => {
-    const where = `frame${frames.length === 1 ? "" : "s"} ${frames.join(", ")}`;
-    const what = [LEVELS[level], check, side, where].filter((part) => part !== null);
+    const what = [LEVELS[level], check, side, framesOf(frames)].filter((part) => part !== null);
     return [`${what.join(" · ")}: ${title}`, `    ${why}`];
   });
+}
+
+function framesOf(frames: readonly number[]): string {
+  return `frame${frames.length === 1 ? "" : "s"} ${frames.join(", ")}`;
+}
+
+/** What the team keeps, with its reason: no fault, so nothing else is said of it. */
+function keptLines(kept: readonly Kept[]): string[] {
+  return kept.flatMap(({ remark: { check, side, frames, title }, entry: { reason, by } }) => {
+    const what = ["○ on purpose", check, side, framesOf(frames)].filter((part) => part !== null);
+    const said = [reason, by].filter((part) => part !== "").map(onOneLine);
+    const line = `${what.join(" · ")}: ${title}`;
+    return said.length === 0 ? [line] : [line, `    ${said.join(" – ")}`];
+  });
+}
+
+const CHANGES: Readonly<Record<Change, string>> = {
+  reversed: "has reversed",
+  halved: "is less than half of what it was",
+  doubled: "is more than double what it was",
+};
+
+function lapsedLines(lapsed: readonly Lapsed[]): string[] {
+  return lapsed.map(
+    ({ entry, change }) => `no longer on purpose: ${entry.check}, which ${CHANGES[change]}`,
+  );
 }
 
 function cannotTellLines(review: Review): string[] {
@@ -84,12 +111,13 @@ function cannotTellLines(review: Review): string[] {
   );
 }
 
-function summary({ remarks }: Review): string {
+function summary({ remarks, kept }: Review): string {
   const counts = (["shows", "may-show", "tidy"] as const)
     .map((level) => ({ level, count: remarks.filter((one) => one.level === level).length }))
     .filter(({ count }) => count > 0)
     .map(({ level, count }) => `${count} ${LEVELS[level].slice(2)}`);
-  return counts.length === 0 ? "nothing to remark" : counts.join(", ");
+  const keeping = kept.length === 0 ? [] : [`${kept.length} on purpose`];
+  return [...(counts.length === 0 ? ["nothing to remark"] : counts), ...keeping].join(", ");
 }
 
 function leg(answer: Answer): string {

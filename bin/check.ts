@@ -1,5 +1,5 @@
 import { type Review, reviewWalk, YARDSTICKS, type Yardstick } from "../lib/gait";
-import { type Sheet, walkOf } from "../lib/sheet";
+import { type HandedSheet, walkOf } from "../lib/sheet";
 import { checkReport } from "./check-report";
 import { checkWords } from "./check-words";
 import { loadSheet } from "./load-sheet";
@@ -11,7 +11,7 @@ const USAGE = "heelstrip check FILE... [--yardstick trade|life] [--json]";
 /** A file that was read and measured. */
 export interface Checked {
   readonly file: string;
-  readonly sheet: Sheet;
+  readonly sheet: HandedSheet;
   readonly review: Review;
 }
 
@@ -32,7 +32,7 @@ export async function checkFiles(args: readonly string[], io: Io): Promise<numbe
   const yardstick = yardstickOf(values.yardstick);
   const sheets = await loadAll(files);
   const checked = sheets.map(({ file, sheet }): Checked => {
-    const review = reviewWalk(walkOf(sheet), yardstick ?? sheet.head.yardstick);
+    const review = reviewWalk(walkOf(sheet), yardstick ?? sheet.head.yardstick, sheet.onPurpose);
     return { file, sheet, review };
   });
   if (values.json) {
@@ -54,7 +54,7 @@ function yardstickOf(asked: string | undefined): Yardstick | undefined {
 }
 
 /** All the sheets, or a line of trouble for each that is none. */
-async function loadAll(files: readonly string[]): Promise<{ file: string; sheet: Sheet }[]> {
+async function loadAll(files: readonly string[]): Promise<{ file: string; sheet: HandedSheet }[]> {
   const loaded = await Promise.all(
     files.map(async (file) => {
       try {

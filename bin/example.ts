@@ -2,8 +2,8 @@ import { randomBytes } from "node:crypto";
 import {
   brindleExample,
   capturedExample,
+  type HandedSheet,
   newPanelId,
-  type Sheet,
   sheetFileText,
 } from "../lib/sheet";
 import { EXAMPLES, type ExampleName } from "../shared/api-answers";
@@ -15,7 +15,7 @@ import { writeWhole } from "./write-whole";
 
 const USAGE = `heelstrip example [--name ${EXAMPLES.join("|")}] -o SHEET.json`;
 
-const MAKERS: Readonly<Record<ExampleName, (newId: () => string) => Sheet>> = {
+const MAKERS: Readonly<Record<ExampleName, (newId: () => string) => HandedSheet>> = {
   "captured-walk": capturedExample,
   brindle: brindleExample,
 };

@@ -1,8 +1,8 @@
 import { readFile, stat } from "node:fs/promises";
 import {
+  type HandedSheet,
   MAX_SHEET_FILE_BYTES,
   readSheetFile,
-  type Sheet,
   SheetFileError,
   tooLarge,
 } from "../lib/sheet";
@@ -13,7 +13,7 @@ import { Trouble } from "./trouble";
  * The sheet in a file. Its size is asked for before anything is read.
  * Errors: Trouble of one line, which names the file
  */
-export async function loadSheet(file: string): Promise<Sheet> {
+export async function loadSheet(file: string): Promise<HandedSheet> {
   if (/\.(bvh|glb|gltf)$/i.test(file)) {
     throw new Trouble(`${onOneLine(file)}: expected a sheet (.json); motion files come later`);
   }

@@ -33,7 +33,7 @@ export async function printSheet(
 ): Promise<number> {
   const { file, output, kind, width } = readArguments(args);
   const sheet = await loadSheet(file);
-  const review = reviewWalk(walkOf(sheet), sheet.head.yardstick);
+  const review = reviewWalk(walkOf(sheet), sheet.head.yardstick, sheet.onPurpose);
   const date = new Intl.DateTimeFormat("en-GB", { dateStyle: "long" }).format(today);
   const svg = sheetSvg(sheet, review, { width, date });
   if (kind === ".svg") await writeWhole(output, await withFonts(svg));

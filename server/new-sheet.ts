@@ -3,11 +3,11 @@ import * as Y from "yjs";
 import {
   brindleExample,
   capturedExample,
+  type HandedSheet,
   layOut,
   migrate,
   prepareCritique,
   readSheetFile,
-  type Sheet,
   writeSheet,
 } from "../lib/sheet";
 import type { CreateSheetRequest } from "../shared/api";
@@ -28,7 +28,7 @@ export async function newSheet(wish: CreateSheetRequest): Promise<{
   const sheet = sheetOf(wish);
   return {
     drawing: encoded((doc) => writeSheet(doc, sheet)),
-    critique: encoded(prepareCritique),
+    critique: encoded((doc) => prepareCritique(doc, sheet.onPurpose)),
   };
 }
 
@@ -41,13 +41,13 @@ export function prepareDocument(name: DocumentName, doc: Y.Doc): void {
   migrate(doc, name);
 }
 
-function sheetOf(wish: CreateSheetRequest): Sheet {
+function sheetOf(wish: CreateSheetRequest): HandedSheet {
   if (wish.from === "brief") return layOut(wish.brief, newId);
   if (wish.from === "example") return EXAMPLES[wish.example](newId);
   return readSheetFile(typeof wish.file === "string" ? wish.file : JSON.stringify(wish.file));
 }
 
-const EXAMPLES: Readonly<Record<ExampleName, (newId: () => string) => Sheet>> = {
+const EXAMPLES: Readonly<Record<ExampleName, (newId: () => string) => HandedSheet>> = {
   "captured-walk": capturedExample,
   brindle: brindleExample,
 };

@@ -1,5 +1,12 @@
 import * as Y from "yjs";
-import { openSheetView, openUndo, type SheetView, type UndoStack } from "../../lib/sheet";
+import {
+  type CritiqueView,
+  openCritiqueView,
+  openSheetView,
+  openUndo,
+  type SheetView,
+  type UndoStack,
+} from "../../lib/sheet";
 import { encodeLive } from "../../shared/protocol";
 import type { Role } from "../../shared/role";
 import { type DocumentLine, openDocumentLine } from "./document-line";
@@ -15,6 +22,8 @@ export interface Room {
   readonly drawing: Y.Doc;
   readonly critique: Y.Doc;
   readonly sheet: SheetView;
+  /** What is said about the sheet. */
+  readonly said: CritiqueView;
   readonly review: ReviewDesk;
   readonly undo: UndoStack;
   readonly people: People;
@@ -49,7 +58,8 @@ export function openRoom(sheetId: string, firstRole: Role): Room {
     present: false,
   });
   const sheet = openSheetView(drawing);
-  const review = openReviewDesk(sheet);
+  const said = openCritiqueView(critique);
+  const review = openReviewDesk(sheet, said);
   const undo = openUndo([drawing, critique]);
   const people = openPeople(drawingLine);
   const role = createStore<Role>(firstRole);
@@ -86,6 +96,7 @@ export function openRoom(sheetId: string, firstRole: Role): Room {
     drawing,
     critique,
     sheet,
+    said,
     review,
     undo,
     people,
@@ -104,6 +115,7 @@ export function openRoom(sheetId: string, firstRole: Role): Room {
       undo.close();
       review.close();
       sheet.close();
+      said.close();
       drawingLine.close();
       critiqueLine.close();
       drawing.destroy();

@@ -1,5 +1,5 @@
 import { type Review, reviewWalk } from "../../lib/gait";
-import { type SheetView, walkOf } from "../../lib/sheet";
+import { type CritiqueView, type SheetView, walkOf } from "../../lib/sheet";
 import { createStore, type Store } from "./store";
 
 /** Keeps the review of the sheet as it stands. */
@@ -10,10 +10,10 @@ export interface ReviewDesk extends Store<Review> {
   close(): void;
 }
 
-export function openReviewDesk(sheet: SheetView): ReviewDesk {
+export function openReviewDesk(sheet: SheetView, said: CritiqueView): ReviewDesk {
   const measure = () => {
     const now = sheet.getSnapshot();
-    return reviewWalk(walkOf(now), now.head.yardstick);
+    return reviewWalk(walkOf(now), now.head.yardstick, said.getSnapshot().onPurpose);
   };
   const review = createStore<Review>(measure());
   let held = false;
@@ -25,7 +25,7 @@ export function openReviewDesk(sheet: SheetView): ReviewDesk {
   const ask = () => {
     if (!held) asked ??= requestAnimationFrame(run);
   };
-  const stop = sheet.subscribe(ask);
+  const stops = [sheet.subscribe(ask), said.subscribe(ask)];
   return {
     get: review.get,
     subscribe: review.subscribe,
@@ -37,7 +37,7 @@ export function openReviewDesk(sheet: SheetView): ReviewDesk {
       ask();
     },
     close() {
-      stop();
+      for (const stop of stops) stop();
       if (asked !== null) cancelAnimationFrame(asked);
     },
   };

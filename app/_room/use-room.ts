@@ -2,6 +2,7 @@
 import { createContext, useCallback, useContext, useSyncExternalStore } from "react";
 import type { Review } from "../../lib/gait";
 import type { Panel, PanelId, Sheet } from "../../lib/sheet";
+import type { DocumentName } from "../../shared/document-name";
 import { mayWrite } from "../../shared/role";
 import { takesInk } from "./ink-state";
 import type { Room } from "./open-room";
@@ -28,9 +29,13 @@ export function useSheet<T>(select: (sheet: Sheet) => T): T {
 
 /** How many values of the sheet could not be read and are left out. */
 export function useSkipped(): number {
-  const { sheet } = useRoom();
-  const read = () => sheet.skipped().length;
-  return useSyncExternalStore(sheet.subscribe, read, read);
+  const { sheet, said } = useRoom();
+  const ofSheet = () => sheet.skipped().length;
+  const ofCritique = () => said.skipped().length;
+  return (
+    useSyncExternalStore(sheet.subscribe, ofSheet, ofSheet) +
+    useSyncExternalStore(said.subscribe, ofCritique, ofCritique)
+  );
 }
 
 /** One panel; undefined when it has left the strip. A panel nobody touched stays the same object. */
@@ -48,7 +53,16 @@ export function useReview(): Review {
  * the hub takes nothing more.
  */
 export function useMayDraw(): boolean {
+  return useMayWrite("drawing");
+}
+
+/** Whether this person may speak about the sheet: keep a remark on purpose, say. */
+export function useMayCritique(): boolean {
+  return useMayWrite("critique");
+}
+
+function useMayWrite(document: DocumentName): boolean {
   const room = useRoom();
-  const may = mayWrite(useStoreValue(room.role), "drawing");
+  const may = mayWrite(useStoreValue(room.role), document);
   return takesInk(useStoreValue(room.ink)) && may;
 }

@@ -9,7 +9,8 @@ export type Level = "shows" | "may-show" | "tidy";
  * Units a reading may come in. `leg` is a leg length, `share` a fraction of 1, `rad` a radian,
  * `poses` a count of panels.
  */
-export type Unit = "leg" | "frames" | "share" | "leg/frame" | "rad" | "poses";
+export const UNITS = ["leg", "frames", "share", "leg/frame", "rad", "poses"] as const;
+export type Unit = (typeof UNITS)[number];
 
 export interface Reading {
   readonly value: number;
@@ -18,18 +19,20 @@ export interface Reading {
   readonly unit: Unit;
 }
 
-/** Ids of the checks that exist. */
-export type CheckId =
-  | "missing-pose"
-  | "pose-order"
-  | "hip-order"
-  | "weight-side"
-  | "weight-front"
-  | "slide"
-  | "float"
-  | "sink"
-  | "foot-roll"
-  | "gaps";
+/** Ids of the checks that exist, as they are run. */
+export const CHECK_IDS = [
+  "missing-pose",
+  "pose-order",
+  "hip-order",
+  "weight-side",
+  "weight-front",
+  "slide",
+  "float",
+  "sink",
+  "foot-roll",
+  "gaps",
+] as const;
+export type CheckId = (typeof CHECK_IDS)[number];
 
 /** Where on the drawing a remark points. */
 export interface Spot {

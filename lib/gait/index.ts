@@ -1,16 +1,18 @@
 export type { Answer, NoReading, Value } from "./answer";
 export { applyFix } from "./apply-fix";
 export { cadence } from "./cadence";
-export type {
-  CannotTell,
-  CheckId,
-  Finding,
-  Level,
-  Reading,
-  Remark,
-  Sound,
-  Spot,
-  Unit,
+export {
+  type CannotTell,
+  CHECK_IDS,
+  type CheckId,
+  type Finding,
+  type Level,
+  type Reading,
+  type Remark,
+  type Sound,
+  type Spot,
+  UNITS,
+  type Unit,
 } from "./finding";
 export type { Fix, FixChange, MovedMark } from "./fix";
 export { fixFor } from "./fix-for";
@@ -21,6 +23,8 @@ export type { GapCell } from "./gap-row";
 export { type GroundMark, type GroundPace, groundMark, placeOf } from "./ground-mark";
 export type { BandPoint, HipBand, HipCurve, HipPoint } from "./hip-curve";
 export { type HipHeight, hipHeight } from "./hip-height";
+export type { Change, Kept, Lapsed } from "./keep-on-purpose";
+export { type OnPurpose, type OnPurposeScope, purposeOf, type ScopeKind } from "./on-purpose";
 export {
   footPitch,
   kneeBend,

@@ -4,6 +4,8 @@ import type { CannotTell, Finding, Remark } from "./finding";
 import { type FootSpan, footfalls } from "./footfalls";
 import { type GapCell, gapRow } from "./gap-row";
 import { type HipCurve, hipCurve } from "./hip-curve";
+import { type Kept, keepOnPurpose, type Lapsed } from "./keep-on-purpose";
+import type { OnPurpose } from "./on-purpose";
 import type { PanelReading } from "./panel-readings";
 import { type Quieted, quietedIn } from "./quiet";
 import { rankRemarks } from "./rank-remarks";
@@ -21,13 +23,19 @@ export interface Review {
   readonly stepReadings: readonly StepReading[];
   /** Every check's answers, in the order of checks and steps. */
   readonly findings: readonly Finding[];
-  /** The remarks among them, gravest first. */
+  /** The remarks among them that nobody keeps on purpose, gravest first. */
   readonly remarks: readonly Remark[];
+  /** The remarks that are kept on purpose, gravest first, each with the entry that keeps it. */
+  readonly kept: readonly Kept[];
+  /** Entries whose reading is no longer what was kept; their remarks are among the open ones again. */
+  readonly lapsed: readonly Lapsed[];
   readonly cannotTell: readonly CannotTell[];
   /** What this kind of walk asks not to be judged: said once. */
   readonly quieted: readonly Quieted[];
-  /** The remarks that speak of a panel, by its id, gravest first. */
+  /** The open remarks that speak of a panel, by its id, gravest first. */
   readonly remarksByPanel: ReadonlyMap<string, readonly Remark[]>;
+  /** What is kept on a panel, likewise. */
+  readonly keptByPanel: ReadonlyMap<string, readonly Kept[]>;
   readonly readingsByPanel: ReadonlyMap<string, readonly PanelReading[]>;
   readonly hipCurve: HipCurve;
   readonly gapRow: readonly GapCell[];
@@ -41,11 +49,17 @@ export interface Review {
  * Shapes:  any number of panels, in frame order
  * Units:   leg lengths, frames, shares, radians
  * Errors:  none; what cannot be read answers "cannot-tell"
+ * @param onPurpose what the team keeps: such remarks are told apart from the others
  */
-export function reviewWalk(walk: Walk, yardstick: Yardstick): Review {
+export function reviewWalk(
+  walk: Walk,
+  yardstick: Yardstick,
+  onPurpose: readonly OnPurpose[] = [],
+): Review {
   const study = studyWalk(walk, yardstick);
   const findings = CHECKS.flatMap((check) => check(study));
-  const remarks = rankRemarks(findings.filter((finding) => finding.kind === "remark"));
+  const told = rankRemarks(findings.filter((finding) => finding.kind === "remark"));
+  const { open: remarks, kept, lapsed } = keepOnPurpose(told, onPurpose);
   return {
     yardstick,
     legLength: study.leg,
@@ -53,9 +67,12 @@ export function reviewWalk(walk: Walk, yardstick: Yardstick): Review {
     stepReadings: study.steps.map((step) => stepReading(study, step)),
     findings,
     remarks,
+    kept,
+    lapsed,
     cannotTell: findings.filter((finding) => finding.kind === "cannot-tell"),
     quieted: quietedIn(walk.kind),
-    remarksByPanel: byPanel(walk, remarks),
+    remarksByPanel: byPanel(walk, remarks, (remark) => remark),
+    keptByPanel: byPanel(walk, kept, ({ remark }) => remark),
     readingsByPanel: new Map(walk.panels.map((panel) => [panel.id, study.readingsOf(panel)])),
     hipCurve: hipCurve(study),
     gapRow: gapRow(study, remarks),
@@ -63,8 +80,8 @@ export function reviewWalk(walk: Walk, yardstick: Yardstick): Review {
   };
 }
 
-function byPanel({ panels }: Walk, remarks: readonly Remark[]) {
+function byPanel<T>({ panels }: Walk, told: readonly T[], remarkOf: (one: T) => Remark) {
   return new Map(
-    panels.map(({ id }) => [id, remarks.filter((remark) => remark.panels.includes(id))]),
+    panels.map(({ id }) => [id, told.filter((one) => remarkOf(one).panels.includes(id))]),
   );
 }

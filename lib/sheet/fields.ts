@@ -1,5 +1,13 @@
 import { SIDES } from "../body";
-import { KINDS, type Travel, YARDSTICKS } from "../gait";
+import {
+  CHECK_IDS,
+  KINDS,
+  type OnPurpose,
+  type OnPurposeScope,
+  type Travel,
+  UNITS,
+  YARDSTICKS,
+} from "../gait";
 import { INKS, type InkPoint, isId, MAX_POINTS, NIBS } from "../ink";
 import { POSES } from "../motion";
 import { above, type Field, oneOf, orNull, record, text, whole, within } from "./field";
@@ -52,6 +60,31 @@ export const PANEL_FIELDS: {
 export const ID_FIELD: Field<string> = {
   expected: "1 to 63 letters, digits, - or _",
   fits: isId,
+};
+
+const FAR_READING = 1_000_000; // of any unit; no source, generous
+const SCOPES = [
+  record({ kind: oneOf(["panel"]), panel: ID_FIELD, side: orNull(oneOf(SIDES)) }),
+  record({ kind: oneOf(["side"]), side: oneOf(SIDES) }),
+  record({ kind: oneOf(["walk"]) }),
+] satisfies readonly Field<OnPurposeScope>[];
+
+/** What an entry of what is kept on purpose has beside its id. */
+export const ON_PURPOSE_FIELDS: {
+  readonly [K in keyof Omit<OnPurpose, "id">]: Field<OnPurpose[K]>;
+} = {
+  check: oneOf(CHECK_IDS),
+  scope: {
+    expected: SCOPES.map(({ expected }) => expected).join(" or "),
+    fits: (value): value is OnPurposeScope => SCOPES.some(({ fits }) => fits(value)),
+  },
+  reason: text(500), // characters; no source, generous: a footnote of five lines
+  measured: record({
+    value: within(-FAR_READING, FAR_READING),
+    plusMinus: within(0, FAR_READING),
+    unit: oneOf(UNITS),
+  }),
+  by: text(40), // characters, as long as a name may be
 };
 
 /** A mark as the document and the file hold it: one value, so x and y never part in a merge. */

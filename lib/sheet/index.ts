@@ -1,20 +1,24 @@
 export { advanceOf } from "./advance";
 export { defaultBrief } from "./brief";
 export { capturedExample } from "./captured-example";
+export type { Critique } from "./critique";
+export { type CritiqueView, openCritiqueView } from "./critique-view";
 export { brindleExample } from "./demo/brindle-example";
 export { layOut } from "./lay-out";
 export { MIGRATIONS, type Migration, type Migrations, migrate } from "./migrate";
-export { type Chance, newPanelId, newStrokeId } from "./new-id";
+export { type Chance, newEntryId, newPanelId, newStrokeId } from "./new-id";
 export { type BodyShift, bodyShift } from "./pass-on/body-shift";
 export { footCopy } from "./pass-on/foot-copy";
 export { footOnPrint } from "./pass-on/foot-on-print";
 export { type CannotPass, marksAfter, type Passing, type PassOn } from "./pass-on/passing";
 export { poseCopy, poseMirror } from "./pass-on/pose-copy";
+export { readCritique } from "./read-critique";
 export { readSheet, readSheetCounting, type SheetReading } from "./read-sheet";
 export { readSheetFile, tooLarge } from "./read-sheet-file";
 export { ORIGIN, SCHEMA } from "./schema";
 export type {
   Brief,
+  HandedSheet,
   InkStroke,
   Panel,
   PanelId,
@@ -41,8 +45,10 @@ export { amendHead } from "./verbs/amend-head";
 export { copyFoot } from "./verbs/copy-foot";
 export { copyPose, type PassOnInk } from "./verbs/copy-pose";
 export { drawStroke } from "./verbs/draw-stroke";
+export { dropOnPurpose } from "./verbs/drop-on-purpose";
 export { evenOut } from "./verbs/even-out";
 export { footOnFootprint } from "./verbs/foot-on-footprint";
+export { keepOnPurpose } from "./verbs/keep-on-purpose";
 export { liftMark } from "./verbs/lift-mark";
 export { mirrorPose } from "./verbs/mirror-pose";
 export { placeMark } from "./verbs/place-mark";

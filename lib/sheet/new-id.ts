@@ -16,6 +16,11 @@ export function newStrokeId(chance: Chance): StrokeId {
   return newId(chance);
 }
 
+/** A new entry's id in the critique, likewise. */
+export function newEntryId(chance: Chance): string {
+  return newId(chance);
+}
+
 function newId(chance: Chance): string {
   const bytes = chance(ID_BYTES);
   if (bytes.length !== ID_BYTES) {

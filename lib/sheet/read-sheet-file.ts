@@ -1,4 +1,5 @@
 import { JOINTS, type JointName, type Mark, type ViewMarks } from "../body";
+import type { OnPurpose } from "../gait";
 import { VIEWS, type View } from "../geometry";
 import { type InkPoint, quantiseStroke } from "../ink";
 import { type Field, isRecord } from "./field";
@@ -7,12 +8,14 @@ import {
   ID_FIELD,
   MARK_FIELD,
   MAX_POINTS,
+  ON_PURPOSE_FIELDS,
   PANEL_FIELDS,
   POINT_FIELD,
   STROKE_FIELDS,
 } from "./fields";
 import { byFrame, byHeight } from "./order";
-import type { InkStroke, Panel, Sheet, SheetHead } from "./sheet";
+import { byId } from "./read-critique";
+import type { HandedSheet, InkStroke, Panel, SheetHead } from "./sheet";
 import { MAX_SHEET_FILE_BYTES, SHEET_FILE_FORMAT, SHEET_FILE_VERSION } from "./sheet-file";
 import { SheetFileError } from "./sheet-file-error";
 import { shown } from "./shown";
@@ -28,7 +31,7 @@ const BYTE_ORDER_MARK = "\uFEFF";
  * Errors:  SheetFileError "too-large" (over 16 MiB), "not-json", "foreign" (JSON of something else),
  *          "newer-version", or "damaged", which names the place: what was expected there, what was got
  */
-export function readSheetFile(text: string): Sheet {
+export function readSheetFile(text: string): HandedSheet {
   if (text.length > MAX_SHEET_FILE_BYTES) throw tooLarge(text.length);
   const file = parsed(text);
   if (!isRecord(file) || file.format !== SHEET_FILE_FORMAT) {
@@ -45,14 +48,23 @@ export function readSheetFile(text: string): Sheet {
   if (version !== SHEET_FILE_VERSION) {
     throw damaged("version", String(SHEET_FILE_VERSION), version);
   }
-  const { head, panels } = parts("", file, ["format", "version", "head", "panels"]);
+  const always = ["format", "version", "head", "panels"] as const;
+  const names = "onPurpose" in file ? ([...always, "onPurpose"] as const) : always;
+  const { head, panels, onPurpose }: FileParts = parts("", file, names);
   const ids = { panels: new Set<string>(), strokes: new Set<string>() };
   return {
     head: readHead(head),
     panels: list("panels", panels, 0, MAX_ENTRIES)
       .map((panel, index) => readPanel(`panels[${index}]`, panel, ids))
       .sort(byFrame),
+    ...("onPurpose" in file ? { onPurpose: readOnPurpose(onPurpose) } : {}),
   };
+}
+
+interface FileParts {
+  readonly head: unknown;
+  readonly panels: unknown;
+  readonly onPurpose?: unknown;
 }
 
 /** What is said of a file over the limit, also before it is read. Units: bytes. */
@@ -110,6 +122,19 @@ function readPanel(place: string, value: unknown, ids: Ids): Panel {
     },
     ink: { side: strokes("side"), front: strokes("front") },
   };
+}
+
+/** Files from before anything could be kept on purpose have none. */
+function readOnPurpose(value: unknown): readonly OnPurpose[] {
+  const ids = new Set<string>();
+  return list("onPurpose", value, 0, MAX_ENTRIES)
+    .map((entry, index): OnPurpose => {
+      const place = `onPurpose[${index}]`;
+      const { id, ...rest } = parts(place, entry, ["id", ...Object.keys(ON_PURPOSE_FIELDS)]);
+      const fields = fieldsOf(place, rest, ON_PURPOSE_FIELDS);
+      return { id: newId(`${place}.id`, id, ids), ...fields };
+    })
+    .sort(byId);
 }
 
 function readMarks(place: string, value: unknown): ViewMarks {

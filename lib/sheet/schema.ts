@@ -26,6 +26,7 @@ export const CRITIQUE = {
 export const headOf = (doc: Y.Doc): Y.Map<unknown> => doc.getMap(DRAWING.sheet);
 export const panelsOf = (doc: Y.Doc): Y.Map<unknown> => doc.getMap(DRAWING.panels);
 export const strokesOf = (doc: Y.Doc): Y.Map<unknown> => doc.getMap(DRAWING.strokes);
+export const onPurposeIn = (critique: Y.Doc): Y.Map<unknown> => critique.getMap(CRITIQUE.onPurpose);
 
 /** A panel's own map, also of one that was removed. Errors: SheetError "panel-missing". */
 export function panelOf(doc: Y.Doc, id: PanelId): Y.Map<unknown> {

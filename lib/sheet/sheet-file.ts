@@ -1,8 +1,9 @@
 import type { JointName, ViewMarks } from "../body";
+import type { OnPurpose } from "../gait";
 import type { View } from "../geometry";
 import { type InkPoint, quantiseStroke } from "../ink";
 import type { MarkTriple } from "./fields";
-import type { InkStroke, Panel, Sheet, SheetHead } from "./sheet";
+import type { HandedSheet, InkStroke, Panel, SheetHead } from "./sheet";
 
 export const SHEET_FILE_FORMAT = "heelstrip-sheet";
 export const SHEET_FILE_VERSION = 1;
@@ -24,13 +25,15 @@ export interface SheetFile {
   readonly version: typeof SHEET_FILE_VERSION;
   readonly head: SheetHead;
   readonly panels: readonly FilePanel[];
+  /** What the team keeps on purpose; absent where nothing is kept, and in older files. */
+  readonly onPurpose?: readonly OnPurpose[];
 }
 
 /**
  * A sheet as a plain JSON object. Nothing is lost that the document keeps: ink to 1/16 of a panel unit,
  * pressure to 1/63.
  */
-export function toSheetFile({ head, panels }: Sheet): SheetFile {
+export function toSheetFile({ head, panels, onPurpose = [] }: HandedSheet): SheetFile {
   return {
     format: SHEET_FILE_FORMAT,
     version: SHEET_FILE_VERSION,
@@ -45,12 +48,18 @@ export function toSheetFile({ head, panels }: Sheet): SheetFile {
       marks: { side: triples(panel.marks.side), front: triples(panel.marks.front) },
       ink: { side: panel.ink.side.map(toFileStroke), front: panel.ink.front.map(toFileStroke) },
     })),
+    ...(onPurpose.length === 0 ? {} : { onPurpose: onPurpose.map(inOrder) }),
   };
 }
 
 /** The text of a sheet file: JSON that a person can read and a version store can compare by line. */
-export function sheetFileText(sheet: Sheet): string {
+export function sheetFileText(sheet: HandedSheet): string {
   return `${laidOut(toSheetFile(sheet), "")}\n`;
+}
+
+/** The same entry reads the same in every file. */
+function inOrder({ id, check, scope, reason, measured, by }: OnPurpose): OnPurpose {
+  return { id, check, scope, reason, measured, by };
 }
 
 function triples(marks: ViewMarks): FilePanel["marks"]["side"] {

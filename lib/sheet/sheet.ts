@@ -1,5 +1,5 @@
 import type { Build, PoseMarks, Side } from "../body";
-import type { Travel, WalkKind, Yardstick } from "../gait";
+import type { OnPurpose, Travel, WalkKind, Yardstick } from "../gait";
 import type { View } from "../geometry";
 import type { Stroke } from "../ink";
 import type { Frame, PoseName } from "../motion";
@@ -54,6 +54,12 @@ export interface Sheet {
   readonly head: SheetHead;
   /** Panels that are on the strip, by frame, then pose, then id. */
   readonly panels: readonly Panel[];
+}
+
+/** A sheet as it is handed over, in a file or as an example: with what the team keeps on purpose. */
+export interface HandedSheet extends Sheet {
+  /** By id; absent where nothing is kept. */
+  readonly onPurpose?: readonly OnPurpose[];
 }
 
 /** What a walk is started from. Every field has a default (see `lay-out`). */

@@ -1,9 +1,11 @@
 import * as Y from "yjs";
 import { JOINTS } from "../body";
+import type { OnPurpose } from "../gait";
 import { VIEWS } from "../geometry";
 import { packStroke } from "../ink";
 import { markKey } from "./read-panel";
-import { CRITIQUE, headOf, ORIGIN, panelsOf, SCHEMA, strokesOf } from "./schema";
+import { requireOnPurpose } from "./require-on-purpose";
+import { CRITIQUE, headOf, ORIGIN, onPurposeIn, panelsOf, SCHEMA, strokesOf } from "./schema";
 import type { Panel, Sheet } from "./sheet";
 
 /**
@@ -26,10 +28,17 @@ export function writeSheet(doc: Y.Doc, sheet: Sheet): void {
   }, ORIGIN.ground);
 }
 
-/** Prepares an empty critique document: it carries its schema, and nothing was said yet. */
-export function prepareCritique(doc: Y.Doc): void {
+/**
+ * Prepares an empty critique document: it carries its schema, and what a handed-over sheet already keeps
+ * on purpose. Nobody can undo it.
+ *
+ * Errors:  RangeError for what is no entry, before anything is written
+ */
+export function prepareCritique(doc: Y.Doc, onPurpose: readonly OnPurpose[] = []): void {
+  for (const { id: _, ...entry } of onPurpose) requireOnPurpose("prepareCritique", entry);
   doc.transact(() => {
     doc.getMap(CRITIQUE.sheet).set("schema", SCHEMA);
+    for (const { id, ...entry } of onPurpose) onPurposeIn(doc).set(id, entry);
   }, ORIGIN.ground);
 }
 

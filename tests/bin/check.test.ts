@@ -6,7 +6,15 @@ import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { main } from "../../bin/cli";
-import { capturedExample, defaultBrief, layOut, type Sheet, sheetFileText } from "../../lib/sheet";
+import type { OnPurpose } from "../../lib/gait";
+import {
+  capturedExample,
+  defaultBrief,
+  type HandedSheet,
+  layOut,
+  type Sheet,
+  sheetFileText,
+} from "../../lib/sheet";
 import { ids } from "../support/peers";
 
 let folder = "";
@@ -25,7 +33,7 @@ async function heelstrip(...args: string[]) {
   return { code, out: out.join("\n"), err };
 }
 
-async function fileOf(name: string, content: Sheet | string): Promise<string> {
+async function fileOf(name: string, content: HandedSheet | string): Promise<string> {
   const path = join(folder, name);
   await writeFile(path, typeof content === "string" ? content : sheetFileText(content));
   return path;
@@ -62,6 +70,42 @@ describe("heelstrip check", () => {
     expect(out).toMatch(/\n {2}1 will show/);
   });
 
+  it("lets what is kept on purpose show without counting it, and gives the reason", async () => {
+    const kept: OnPurpose = {
+      id: "aaaaaaaa",
+      check: "slide",
+      scope: { kind: "side", side: "left" },
+      reason: "wet planks",
+      measured: { value: 0.25, plusMinus: 0, unit: "leg" },
+      by: "Ana",
+    };
+    const file = await fileOf("kept.json", { ...SLIPPING, onPurpose: [kept] });
+    const { code, out } = await heelstrip("check", file);
+    expect(code).toBe(0);
+    expect(out).toMatch(/○ on purpose · slide · left · frames? [\d, ]*8.*\n +wet planks – Ana/);
+    expect(out).toMatch(/\n {2}1 may show, 1 on purpose$/);
+    const report = JSON.parse((await heelstrip("check", file, "--json")).out);
+    expect(report.remarks.filter(({ check }: { check: string }) => check === "slide")).toEqual([]);
+    expect(report.kept).toMatchObject([
+      { check: "slide", onPurpose: { scope: "side", reason: "wet planks", by: "Ana" } },
+    ]);
+  });
+
+  it("says that what was kept is no longer what it was", async () => {
+    const before: OnPurpose = {
+      id: "aaaaaaaa",
+      check: "slide",
+      scope: { kind: "walk" },
+      reason: "",
+      measured: { value: 0.06, plusMinus: 0, unit: "leg" },
+      by: "Ana",
+    };
+    const file = await fileOf("lapsed.json", { ...SLIPPING, onPurpose: [before] });
+    const { code, out } = await heelstrip("check", file);
+    expect(code).toBe(1);
+    expect(out).toContain("no longer on purpose: slide, which is more than double what it was");
+  });
+
   it("prints the documented object for a file, and a list of them for several", async () => {
     const walk = await fileOf("walk.json", EXAMPLE);
     const slip = await fileOf("slip.json", SLIPPING);
@@ -69,7 +113,7 @@ describe("heelstrip check", () => {
     expect(Object.keys(one)).toEqual([
       ...["file", "kind", "yardstick", "framesPerSecond", "legLengthMetres"],
       "legLengthFrom",
-      ...["events", "steps", "remarks", "cannotTell"],
+      ...["events", "steps", "remarks", "kept", "cannotTell"],
     ]);
     expect(one).toMatchObject({
       file: slip,

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { readSheet, sheetFileText } from "../../lib/sheet";
+import { readCritique, readSheet, sheetFileText } from "../../lib/sheet";
 import type { RunningHub } from "../../server/start-hub";
 import { HUB_LIMITS, SHEET_FILE_BYTES } from "../../shared/limits";
 import { openPage } from "../support/hub-client";
@@ -58,6 +58,23 @@ describe("POST /api/sheets", () => {
     const taken = new Set(one.panels.map(({ id }) => id));
     expect(other.panels.filter(({ id }) => taken.has(id))).toEqual([]);
     expect(other.head).toEqual(one.head);
+  });
+
+  it("puts what a sheet file keeps on purpose into the critique, where it can be dropped", async () => {
+    const kept = {
+      id: "aaaaaaaa",
+      check: "slide",
+      scope: { kind: "walk" },
+      reason: "wet planks",
+      measured: { value: 0.08, plusMinus: 0.01, unit: "leg" },
+      by: "Ana",
+    } as const;
+    const file = sheetFileText({ ...(await made({})), onPurpose: [kept] });
+    const { sheet, links } = await createSheet(url, { from: "file", file });
+    const cookie = await enter(url, sheet, links.view);
+    const page = await openPage({ url, sheet, cookie, document: "critique" });
+    await page.close();
+    expect(readCritique(page.doc).onPurpose).toEqual([kept]);
   });
 
   const DEMO = { from: "example", example: "brindle" } as const;

@@ -1,4 +1,5 @@
 import { JOINTS, PANEL, SIDES } from "../../lib/body";
+import { CHECK_IDS, type OnPurpose, type OnPurposeScope, UNITS } from "../../lib/gait";
 import { VIEWS } from "../../lib/geometry";
 import { cutStroke, INKS, NIBS, type Stroke, UNSHAPED } from "../../lib/ink";
 import { POSES } from "../../lib/motion";
@@ -9,16 +10,20 @@ import {
   copyFoot,
   copyPose,
   drawStroke,
+  dropOnPurpose,
   evenOut,
   footOnFootprint,
+  keepOnPurpose,
   leastFrames,
   liftMark,
   mirrorPose,
+  newEntryId,
   newPanelId,
   newStrokeId,
   type Panel,
   type PanelId,
   placeMark,
+  readCritique,
   readSheet,
   relabelPanel,
   removePanel,
@@ -108,6 +113,16 @@ const ACTS: Readonly<Record<string, (turn: Turn) => void>> = {
     const shift = { forward: by() * PANEL.plainLeg, up: by() * PANEL.plainLeg, aside: 0 };
     shiftBody(peer.doc, throws.of(panels), shift);
   },
+  keep: ({ peer, panel, throws }) => {
+    const known = readCritique(peer.critique).onPurpose;
+    const anew = known.length === 0 || throws.below(3) > 0;
+    const id = anew ? newEntryId(throws.bytes) : throws.of(known).id;
+    keepOnPurpose(peer.critique, { id, ...somePurpose(panel, throws) });
+  },
+  drop: ({ peer, throws }) => {
+    const known = readCritique(peer.critique).onPurpose;
+    if (known.length > 0) dropOnPurpose(peer.critique, throws.of(known).id);
+  },
   undo: ({ peer }) => void peer.undo.undo(),
   redo: ({ peer }) => void peer.undo.redo(),
   meet: ({ people, peer, throws }) => meet([peer, throws.of(people)]),
@@ -149,6 +164,21 @@ function somePanel(throws: Dice): Pick<Panel, "frame" | "pose" | "weightOn"> {
     frame: 1 + throws.below(30),
     pose: throws.of(POSES),
     weightOn: throws.of([...SIDES, null]),
+  };
+}
+
+function somePurpose(panel: PanelId, throws: Dice): Omit<OnPurpose, "id"> {
+  const side = throws.of(SIDES);
+  return {
+    check: throws.of(CHECK_IDS),
+    scope: throws.of<OnPurposeScope>([
+      { kind: "panel", panel, side },
+      { kind: "side", side },
+      { kind: "walk" },
+    ]),
+    reason: `reason ${throws.below(99)}`,
+    measured: { value: throws.below(9) / 100, plusMinus: 0.01, unit: throws.of(UNITS) },
+    by: throws.of(["Ana", "Ben", ""]),
   };
 }
 

@@ -2,9 +2,11 @@ import { describe, expect, it } from "vitest";
 import {
   drawStroke,
   liftMark,
+  openCritiqueView,
   openSheetView,
   type PanelId,
   placeMark,
+  readCritique,
   readSheet,
   removePanel,
   SheetError,
@@ -23,6 +25,7 @@ describe.each(SEEDS)("three documents under dice (SEED=%i)", (seed) => {
     const throws = dice(seed);
     const people = peers(3);
     const views = people.map(({ doc }) => openSheetView(doc));
+    const said = people.map(({ critique }) => openCritiqueView(critique));
     const done = new Set<string>();
     for (let turn = 0; turn < 300; turn++) {
       const who = throws.below(people.length);
@@ -34,6 +37,10 @@ describe.each(SEEDS)("three documents under dice (SEED=%i)", (seed) => {
         }
         expect(views[i]?.skipped()).toEqual([]);
       });
+      people.forEach(({ critique }, i) => {
+        expect(said[i]?.getSnapshot()).toEqual(readCritique(critique));
+        expect(said[i]?.skipped()).toEqual([]);
+      });
     }
     expect([...done].sort()).toEqual([...TURNS].sort());
     meet(people);
@@ -43,6 +50,8 @@ describe.each(SEEDS)("three documents under dice (SEED=%i)", (seed) => {
     people.forEach(({ doc }, i) => {
       expect(views[i]?.getSnapshot()).toEqual(readSheet(doc));
     });
+    const [words, ...otherWords] = people.map(({ critique }) => readCritique(critique));
+    for (const other of otherWords) expect(other).toEqual(words);
     expect(first?.panels.some(({ ink }) => ink.side.length + ink.front.length > 0)).toBe(true);
   });
 });

@@ -4,15 +4,16 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import * as Y from "yjs";
 import { JOINTS } from "../../../lib/body";
+import { CHECK_IDS, type OnPurpose, UNITS } from "../../../lib/gait";
 import { quantiseStroke, type Stroke } from "../../../lib/ink";
 import {
   capturedExample,
   defaultBrief,
+  type HandedSheet,
   layOut,
   MAX_SHEET_FILE_BYTES,
   readSheet,
   readSheetFile,
-  type Sheet,
   SheetFileError,
   sheetFileText,
   toSheetFile,
@@ -27,12 +28,40 @@ const SCHEMA_FILE = new URL("../../../docs/heelstrip-sheet.schema.json", import.
 const schema = JSON.parse(readFileSync(SCHEMA_FILE, "utf8"));
 const validate = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(schema);
 
-/** The captured example with some ink on it. */
-function inked(strokes: readonly Stroke[]): Sheet {
+const ON_PURPOSE: readonly OnPurpose[] = [
+  {
+    id: "aaaaaaaa",
+    check: "slide",
+    scope: { kind: "panel", panel: "panel-01", side: "left" },
+    reason: "wet planks, “slippery” – 🐟",
+    measured: { value: 0.08, plusMinus: 0.01, unit: "leg" },
+    by: "Ana",
+  },
+  {
+    id: "bbbbbbbb",
+    check: "gaps",
+    scope: { kind: "side", side: "right" },
+    reason: "",
+    measured: { value: 2, plusMinus: 0, unit: "frames" },
+    by: "",
+  },
+  {
+    id: "cccccccc",
+    check: "weight-front",
+    scope: { kind: "walk" },
+    reason: "the sack",
+    measured: { value: -0.02, plusMinus: 0, unit: "leg" },
+    by: "Ben",
+  },
+];
+
+/** The captured example with some ink on it, and what is kept on purpose. */
+function inked(strokes: readonly Stroke[]): HandedSheet {
   const sheet = capturedExample(ids());
   const newId = ids(99);
   return {
     ...sheet,
+    onPurpose: ON_PURPOSE,
     panels: sheet.panels.map((panel, index) => {
       if (index !== 3) return panel;
       const of = (view: "side" | "front") =>
@@ -105,7 +134,16 @@ describe("a sheet file", () => {
   it("puts panels and strokes in order, in whichever order the file has them", () => {
     const file = JSON.parse(sheetFileText(SOME_INK));
     file.panels.reverse();
+    file.onPurpose.reverse();
     expect(readSheetFile(JSON.stringify(file))).toEqual(SOME_INK);
+  });
+
+  it("is read from before anything could be kept on purpose", () => {
+    const { onPurpose: _, ...older } = SOME_INK;
+    const text = sheetFileText(older);
+    expect(text).not.toContain("onPurpose");
+    expect(readSheetFile(text)).toEqual(older);
+    expect(validate(JSON.parse(text))).toBe(true);
   });
 
   it("says what it is, to whoever reads it as something else", () => {
@@ -145,7 +183,7 @@ describe("a sheet file", () => {
 const DAMAGES: readonly (readonly [path: string, value: unknown, says: string])[] = [
   ["version", "1", 'version: expected 1, got "1"'],
   ["version", 0, "version: expected 1, got 0"],
-  ["extra", 1, 'the file: expected only format, version, head, panels, got "extra"'],
+  ["extra", 1, 'the file: expected only format, version, head, panels, onPurpose, got "extra"'],
   ["head", undefined, "head: expected a value, got nothing"],
   ["head", [], "head: expected an object with title, shot"],
   ["head.title", undefined, "head.title: expected a value, got nothing"],
@@ -219,6 +257,19 @@ const DAMAGES: readonly (readonly [path: string, value: unknown, says: string])[
     "panels[3].ink.side[0].points[1]: expected [x, y, pressure], x and y numbers from -131071 to 131071, pressure 0 to 1",
   ],
   ["panels.3.ink.side.0.points.1", [1, null, 1], "panels[3].ink.side[0].points[1]: expected [x, y"],
+  ["onPurpose", {}, "onPurpose: expected a list of 0 to 1000000, got an object"],
+  ["onPurpose.0", null, "onPurpose[0]: expected an object with id, check"],
+  ["onPurpose.0.id", "a b", "onPurpose[0].id: expected 1 to 63 letters"],
+  ["onPurpose.0.check", "posture", 'onPurpose[0].check: expected "missing-pose" or'],
+  ["onPurpose.0.scope", { kind: "scene" }, 'onPurpose[0].scope: expected { kind: "panel"; panel:'],
+  ["onPurpose.0.scope.side", undefined, "onPurpose[0].scope: expected"],
+  ["onPurpose.1.scope.side", null, "onPurpose[1].scope: expected"],
+  ["onPurpose.2.scope.panel", "panel-01", "onPurpose[2].scope: expected"],
+  ["onPurpose.0.reason", "x".repeat(501), "onPurpose[0].reason: expected text of up to 500"],
+  ["onPurpose.0.by", null, "onPurpose[0].by: expected text of up to 40 characters, got null"],
+  ["onPurpose.0.measured.unit", "inch", "onPurpose[0].measured: expected { value: a number"],
+  ["onPurpose.0.measured.plusMinus", -1, "onPurpose[0].measured: expected { value: a number"],
+  ["onPurpose.0.at", 1, "onPurpose[0]: expected only id, check, scope, reason, measured, by"],
   ["panels.3.ink.side.0.pen", 1, "panels[3].ink.side[0]: expected only id, nib"],
 ];
 
@@ -287,6 +338,12 @@ describe("the published schema", () => {
       expect(validate(file), path).toBe(true);
       expect(() => readSheetFile(JSON.stringify(file)), path).not.toThrow();
     }
+  });
+
+  it("knows the checks there are, and the units", () => {
+    const { check, measured } = schema.$defs.onPurpose.properties;
+    expect(check.enum).toEqual(CHECK_IDS);
+    expect(measured.properties.unit.enum).toEqual(UNITS);
   });
 
   it("knows the joints there are", () => {

@@ -1,0 +1,68 @@
+import { clearlyBeyond } from "./beyond";
+import type { Reading, Remark } from "./finding";
+import { covers, farthest, type OnPurpose, type ScopeKind } from "./on-purpose";
+
+/** A remark that is kept, and what keeps it. */
+export interface Kept {
+  readonly remark: Remark;
+  readonly entry: OnPurpose;
+}
+
+/** What became of a reading since it was kept. */
+export type Change = "reversed" | "halved" | "doubled";
+
+/** Kept once, and no longer what was kept: its remarks are told again. */
+export interface Lapsed {
+  readonly entry: OnPurpose;
+  readonly change: Change;
+  readonly now: Reading;
+  readonly remarks: readonly Remark[];
+}
+
+export interface Sorted {
+  readonly open: readonly Remark[];
+  readonly kept: readonly Kept[];
+  readonly lapsed: readonly Lapsed[];
+}
+
+const NARROWEST_FIRST: readonly ScopeKind[] = ["panel", "side", "walk"];
+
+/**
+ * Tells the remarks that are kept on purpose from those that are open. Where several entries speak of one
+ * remark the narrowest holds it. An entry lapses when the farthest reading in its scope has reversed,
+ * halved or doubled since, by more than its own ±.
+ *
+ * Shapes:  remarks in any order; those answered keep it
+ * Source:  halves and doubles are our own choice: a change that anyone sees
+ */
+export function keepOnPurpose(remarks: readonly Remark[], onPurpose: readonly OnPurpose[]): Sorted {
+  const lapsed = onPurpose.flatMap((entry): Lapsed[] => {
+    const within = remarks.filter((remark) => covers(entry, remark));
+    const now = farthest(within);
+    const change = now === null ? null : changeOf(entry.measured, now);
+    return now === null || change === null ? [] : [{ entry, change, now, remarks: within }];
+  });
+  const holding = onPurpose
+    .filter((entry) => lapsed.every((one) => one.entry !== entry))
+    .toSorted(narrowestFirst);
+  const kept = remarks.flatMap((remark): Kept[] => {
+    const entry = holding.find((one) => covers(one, remark));
+    return entry === undefined ? [] : [{ remark, entry }];
+  });
+  const held = new Set(kept.map(({ remark }) => remark));
+  return { open: remarks.filter((remark) => !held.has(remark)), kept, lapsed };
+}
+
+function narrowestFirst(a: OnPurpose, b: OnPurpose): number {
+  const width = ({ scope }: OnPurpose) => NARROWEST_FIRST.indexOf(scope.kind);
+  return width(a) - width(b) || (a.id < b.id ? -1 : 1);
+}
+
+function changeOf(then: Reading, now: Reading): Change | null {
+  const size = Math.abs(now.value);
+  const was = Math.abs(then.value);
+  const hasTurned = then.value * now.value < 0 && clearlyBeyond(size, now.plusMinus, 0);
+  if (hasTurned) return "reversed";
+  if (clearlyBeyond(size, now.plusMinus, 2 * was)) return "doubled";
+  return clearlyBeyond(was / 2, now.plusMinus, size) ? "halved" : null;
+}

@@ -1,0 +1,76 @@
+import type { Side } from "../body";
+import type { CheckId, Reading, Remark } from "./finding";
+
+/** How far something is meant: where one panel shows it, on one side, or in the whole walk. */
+export type OnPurposeScope =
+  | { readonly kind: "panel"; readonly panel: string; readonly side: Side | null }
+  | { readonly kind: "side"; readonly side: Side }
+  | { readonly kind: "walk" };
+export type ScopeKind = OnPurposeScope["kind"];
+
+/** What a team keeps on purpose: the remarks of a check, in a scope. */
+export interface OnPurpose {
+  /** Eight random base64url characters. */
+  readonly id: string;
+  readonly check: CheckId;
+  readonly scope: OnPurposeScope;
+  /** In the artist's words; may be empty. */
+  readonly reason: string;
+  /** What was read when it was kept: of several remarks in the scope, the farthest from nought. */
+  readonly measured: Reading;
+  /** Who kept it, by the name they had then. */
+  readonly by: string;
+}
+
+/**
+ * Whether an entry speaks of a remark: the same check, read in the same unit, within its scope. A panel is
+ * the one where the remark is seen, which is its last.
+ */
+export function covers(
+  { check, scope, measured }: Pick<OnPurpose, "check" | "scope" | "measured">,
+  remark: Remark,
+): boolean {
+  if (check !== remark.check || measured.unit !== remark.measured.unit) return false;
+  switch (scope.kind) {
+    case "panel":
+      return scope.panel === remark.panels.at(-1) && scope.side === remark.side;
+    case "side":
+      return scope.side === remark.side;
+    case "walk":
+      return true;
+  }
+}
+
+/** The reading farthest from nought, the first of equals; null of none. */
+export function farthest(remarks: readonly Remark[]): Reading | null {
+  return remarks.reduce<Reading | null>(
+    (so, { measured }) =>
+      so === null || Math.abs(measured.value) > Math.abs(so.value) ? measured : so,
+    null,
+  );
+}
+
+/**
+ * What an entry that keeps a remark on purpose holds, beside who says so and why. Null where the remark
+ * has no such scope: one without a side cannot be kept for a side, nor one without panels for a panel.
+ *
+ * @param remarks all that were made on the walk: a wide scope speaks of others too
+ */
+export function purposeOf(
+  remarks: readonly Remark[],
+  remark: Remark,
+  kind: ScopeKind,
+): Pick<OnPurpose, "check" | "scope" | "measured"> | null {
+  const scope = scopeOf(remark, kind);
+  if (scope === null) return null;
+  const { check, measured } = remark;
+  const within = remarks.filter((one) => covers({ check, scope, measured }, one));
+  return { check, scope, measured: farthest(within) ?? measured };
+}
+
+function scopeOf({ panels, side }: Remark, kind: ScopeKind): OnPurposeScope | null {
+  const panel = panels.at(-1);
+  if (kind === "panel") return panel === undefined ? null : { kind, panel, side };
+  if (kind === "side") return side === null ? null : { kind, side };
+  return { kind };
+}
