@@ -2,3 +2,4 @@ export { HelpDialog, type HelpDialogProps, type KeyHelp } from "./help-dialog";
 export { Margin, type MarginProps } from "./margin";
 export { RemarkBadge } from "./remark-badge";
 export { RemarkLayer } from "./remark-layer";
+export { seenAt } from "./seen-at";

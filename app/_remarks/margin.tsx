@@ -31,9 +31,7 @@ export function Margin({ keys }: MarginProps) {
     <section className={styles.margin} aria-labelledby={headingId}>
       <header className={styles.head}>
         <h2 id={headingId}>{words.heading}</h2>
-        <p className={styles.counts} aria-live="polite">
-          {marginSummary(review.remarks, mood)}
-        </p>
+        <p className={styles.counts}>{marginSummary(review.remarks, mood)}</p>
       </header>
       <YardstickPicker />
       {review.quieted.length > 0 && (

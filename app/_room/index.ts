@@ -11,6 +11,7 @@ export {
   useMayDraw,
   usePanel,
   useReview,
+  useReviewed,
   useRoom,
   useSheet,
   useSkipped,

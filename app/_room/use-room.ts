@@ -48,6 +48,13 @@ export function useReview(): Review {
   return useStoreValue(useRoom().review);
 }
 
+/** What a selector picks of the review; repaints when the picked value is another one. */
+export function useReviewed<T>(select: (review: Review) => T): T {
+  const { review } = useRoom();
+  const read = () => select(review.get());
+  return useSyncExternalStore(review.subscribe, read, read);
+}
+
 /**
  * Whether this person may change the drawing; the hub decides, the page only follows. Nobody may once
  * the hub takes nothing more.

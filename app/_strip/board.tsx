@@ -12,6 +12,7 @@ import { Desk } from "./desk";
 import { HeadBand } from "./head-band";
 import { MarginColumn } from "./margin-column";
 import { SheetDialog } from "./sheet-dialog";
+import { Spoken } from "./spoken";
 import { Stage } from "./stage";
 import { Tray } from "./tray";
 import { useKeys } from "./use-keys";
@@ -38,6 +39,7 @@ export function Board() {
       <Tray />
       <main className={styles.middle}>{desk ? <Desk /> : <Stage />}</main>
       <MarginColumn />
+      <Spoken />
       {page === "print" && <PrintDialog onClose={close} />}
       {page === "invite" && <InviteDialog onClose={close} />}
       {page === "help" && <HelpDialog onClose={close} keys={strip.keys} />}

@@ -1,9 +1,11 @@
 "use client";
-import { memo } from "react";
+import { memo, useId } from "react";
 import type { Panel } from "../../lib/sheet";
 import { RemarkBadge } from "../_remarks";
+import { useReviewed } from "../_room";
 import { common, strip } from "../_words";
 import { useWorkspace } from "../_workspace";
+import { panelTold } from "./panel-told";
 import { Paper } from "./paper";
 import { SideSign } from "./side-sign";
 import styles from "./stage.module.css";
@@ -21,19 +23,24 @@ export const PanelColumn = memo(function PanelColumn(props: PanelColumnProps) {
   const inHand = useWorkspace((workspace) => workspace.panel === panel.id);
   const pickPanel = useWorkspace((workspace) => workspace.pickPanel);
   const openDesk = useWorkspace((workspace) => workspace.openDesk);
-  const side = panel.weightOn === null ? "" : common.side[panel.weightOn];
+  const told = useReviewed((review) => panelTold(panel, review));
+  const toldId = useId();
   return (
     <article
       className={styles.column}
       style={{ left, width }}
       data-in-hand={inHand}
       data-column={panel.id}
-      aria-label={strip.panelName(common.pose[panel.pose], side, panel.frame)}
+      aria-labelledby={toldId}
     >
+      <span id={toldId} hidden>
+        {told}
+      </span>
       <header>
         <button
           type="button"
           aria-pressed={inHand}
+          aria-describedby={toldId}
           onClick={() => pickPanel(panel.id)}
           onDoubleClick={() => openDesk(panel.id)}
           onKeyDown={(event) => {

@@ -1,23 +1,14 @@
 "use client";
 import { SIDES } from "../../lib/body";
 import { POSES } from "../../lib/motion";
-import {
-  addPanel,
-  type Panel,
-  type PanelId,
-  relabelPanel,
-  removePanel,
-  type Sheet,
-  setHold,
-  setPlace,
-  slidePanel,
-} from "../../lib/sheet";
+import { addPanel, type Panel, relabelPanel, setHold, setPlace, slidePanel } from "../../lib/sheet";
 import { Button } from "../_controls";
 import { freshPanelId, usePanel, useRoom, useSheet } from "../_room";
 import { common, strip } from "../_words";
-import { useWorkspace } from "../_workspace";
+import { useWorkspace, useWorkspaceStore } from "../_workspace";
 import { CommittedNumber } from "./committed-number";
 import { panelAfter } from "./panel-after";
+import { removeAndSay } from "./said-deeds";
 import styles from "./tray.module.css";
 
 const MOST_FRAME = 99_999; // over an hour at 24 a second: no walk is as long
@@ -120,33 +111,20 @@ function PanelFields({ panel }: { readonly panel: Panel }) {
   );
 }
 
-/** Who is taken in hand when a panel goes: the next one, or the one before the end. */
-export function beside({ panels }: Sheet, id: PanelId): PanelId | null {
-  const at = panels.findIndex((panel) => panel.id === id);
-  return (panels[at + 1] ?? panels[at - 1])?.id ?? null;
-}
-
 function MoreAndFewer({ panel }: { readonly panel: Panel }) {
-  const { drawing, sheet } = useRoom();
-  const pickPanel = useWorkspace((workspace) => workspace.pickPanel);
+  const room = useRoom();
+  const workspace = useWorkspaceStore();
   const add = () => {
     const id = freshPanelId();
-    addPanel(drawing, id, panelAfter(sheet.getSnapshot(), panel.id));
-    pickPanel(id);
+    addPanel(room.drawing, id, panelAfter(room.sheet.getSnapshot(), panel.id));
+    workspace.getState().pickPanel(id);
   };
   return (
     <>
       <Button small onClick={add}>
         {strip.tray.add}
       </Button>
-      <Button
-        small
-        onClick={() => {
-          const next = beside(sheet.getSnapshot(), panel.id);
-          removePanel(drawing, panel.id);
-          pickPanel(next);
-        }}
-      >
+      <Button small onClick={() => removeAndSay(room, workspace, panel.id)}>
         {strip.tray.remove}
       </Button>
     </>

@@ -11,6 +11,7 @@ import { RemarkLayer } from "../_remarks";
 import { useRoom } from "../_room";
 import { common, strip } from "../_words";
 import { useWorkspace, useWorkspaceStore } from "../_workspace";
+import { viewTold } from "./panel-told";
 import styles from "./paper.module.css";
 import { PAPER_RATIO } from "./strip-geometry";
 
@@ -55,6 +56,7 @@ export const Paper = memo(function Paper({ panel, view, width, mayDraw }: PaperP
       data-panel={panel.id}
       data-view={view}
       aria-label={strip.papers.name(common.pose[panel.pose], panel.frame, common.view[view])}
+      aria-description={viewTold(panel, view)}
       onPointerDownCapture={pick}
       onPointerMove={point}
       onPointerLeave={() => room.people.point(null)}

@@ -6,8 +6,9 @@ import { PassOnGroup } from "../_pass-on";
 import { takesInk, useMayDraw, useRoom, useStoreValue } from "../_room";
 import { TimeRows } from "../_time";
 import { strip } from "../_words";
-import { useWorkspace } from "../_workspace";
+import { useWorkspace, useWorkspaceStore } from "../_workspace";
 import { PanelInHand } from "./panel-in-hand";
+import { redoAndSay, undoAndSay } from "./said-deeds";
 import styles from "./tray.module.css";
 import { PencilRow, RubPartRow, ToolRow } from "./tray-rows";
 import { useUndoState } from "./use-undo-state";
@@ -102,13 +103,14 @@ function UnderThePaper() {
 
 function BackAndForth() {
   const room = useRoom();
+  const workspace = useWorkspaceStore();
   const state = useStoreValue(useUndoState(room.undo));
   return (
     <div className={styles.pair}>
-      <Button small disabled={!state.canUndo} onClick={() => room.undo.undo()}>
+      <Button small disabled={!state.canUndo} onClick={() => undoAndSay(room, workspace)}>
         {strip.tray.undo}
       </Button>
-      <Button small disabled={!state.canRedo} onClick={() => room.undo.redo()}>
+      <Button small disabled={!state.canRedo} onClick={() => redoAndSay(room, workspace)}>
         {strip.tray.redo}
       </Button>
     </div>

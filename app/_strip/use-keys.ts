@@ -1,7 +1,7 @@
 "use client";
 import { useEffect } from "react";
 import { nextDrawn } from "../../lib/motion";
-import { addPanel, removePanel, slidePanel } from "../../lib/sheet";
+import { addPanel, slidePanel } from "../../lib/sheet";
 import { letGo, rubOutGathered } from "../_gather";
 import { doPassOn } from "../_pass-on";
 import { neighbour } from "../_play";
@@ -16,7 +16,7 @@ import {
 } from "../_workspace";
 import { bringIntoSight, panBy } from "./in-sight";
 import { panelAfter } from "./panel-after";
-import { beside } from "./panel-in-hand";
+import { redoAndSay, removeAndSay, undoAndSay } from "./said-deeds";
 import { nextOnion } from "./tray";
 
 export interface KeysOptions {
@@ -25,7 +25,7 @@ export interface KeysOptions {
   readonly asleep: boolean;
 }
 
-interface Hands {
+export interface Hands {
   readonly room: Room;
   readonly workspace: WorkspaceStore;
   readonly mayDraw: boolean;
@@ -54,7 +54,7 @@ function isTyping(target: EventTarget | null): boolean {
 }
 
 /** Does what the key says; answers whether it meant anything here. */
-function act(event: KeyboardEvent, hands: Hands): boolean {
+export function act(event: KeyboardEvent, hands: Hands): boolean {
   if (event.ctrlKey || event.metaKey) return undoOrRedo(event, hands);
   if (event.altKey) return slide(event, hands);
   if (event.shiftKey && event.key in PANS) return pan(event);
@@ -127,11 +127,8 @@ const DRAWING: Readonly<Record<string, Deed>> = {
   },
   delete: ({ room, workspace }) => {
     if (rubOutGathered(room, workspace)) return;
-    const { panel, pickPanel } = workspace.getState();
-    if (panel === null) return;
-    const next = beside(room.sheet.getSnapshot(), panel);
-    removePanel(room.drawing, panel);
-    pickPanel(next);
+    const { panel } = workspace.getState();
+    if (panel !== null) removeAndSay(room, workspace, panel);
   },
 };
 
@@ -177,11 +174,11 @@ function zoomBy({ workspace }: Hands, factor: number): void {
   else setZoom(factor === 0 ? 1 : zoom * factor);
 }
 
-function undoOrRedo(event: KeyboardEvent, { room, mayDraw }: Hands): boolean {
+function undoOrRedo(event: KeyboardEvent, { room, workspace, mayDraw }: Hands): boolean {
   const key = event.key.toLowerCase();
   if (!mayDraw || (key !== "z" && key !== "y")) return false;
-  if (key === "y" || event.shiftKey) room.undo.redo();
-  else room.undo.undo();
+  if (key === "y" || event.shiftKey) redoAndSay(room, workspace);
+  else undoAndSay(room, workspace);
   return true;
 }
 

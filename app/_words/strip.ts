@@ -65,7 +65,6 @@ export const strip = {
     desk: "Draw it large",
     add: "Add one after",
     remove: "Remove it",
-    removed: "Panel removed. Undo brings it back.",
     viewOnly: "You are here to look: this link does not draw.",
     stopped: "Nothing drawn here would be saved any more: the line at the top says why.",
   },
@@ -78,6 +77,28 @@ export const strip = {
   },
   panelName: (pose: string, side: string, frame: number) =>
     side === "" ? `frame ${frame}, ${pose}` : `frame ${frame}, ${pose}, weight on ${side}`,
+  /** What a screen reader hears of a panel beyond its name, joined by `told.between`. */
+  told: {
+    between: ", ",
+    hips: (legs: string) => `hips ${legs} of a leg`,
+    remarks: (count: number) => `${count} ${count === 1 ? "remark" : "remarks"}`,
+    ink: (strokes: number) =>
+      strokes === 0 ? "no ink" : `${strokes} ${strokes === 1 ? "stroke" : "strokes"}`,
+    joints: (joints: number) =>
+      joints === 0 ? "no joints marked" : `${joints} ${joints === 1 ? "joint" : "joints"} marked`,
+  },
+  /** What a screen reader is told as it happens. */
+  said: {
+    removed: "Panel removed. Undo brings it back.",
+    undone: "Undone.",
+    redone: "Done again.",
+    appeared: (title: string) => `Remark: ${title}.`,
+    appearedMany: (count: number) => `${count} more remarks.`,
+    gone: (title: string) => `Settled: ${title}.`,
+    goneMany: (count: number) => `${count} remarks settled.`,
+    left: (count: number) =>
+      count === 0 ? "None is left." : `${count} ${count === 1 ? "remark" : "remarks"} in all.`,
+  },
   ruler: "Ruler",
   margin: "Margin",
   shot: "shot",
@@ -119,7 +140,7 @@ export const strip = {
     { keys: "P · B", does: "foot to its footprint, raise or lower the body: likewise" },
     { keys: "N", does: "a new panel after the one in hand" },
     { keys: "Delete", does: "remove the panel in hand" },
-    { keys: "Ctrl Z · Ctrl Shift Z", does: "undo, redo: your own work only" },
+    { keys: "Ctrl Z · Ctrl Shift Z · Ctrl Y", does: "undo, and redo by either: your own work only" },
     { keys: "Shift ← → ↑ ↓", does: "move along the strip, or over the paper" },
     { keys: "+ · − · 0", does: "closer, further, the whole strip" },
     { keys: "?", does: "this page" },

@@ -3,6 +3,7 @@ import { createGatherSlice, type GatherSlice } from "./gather-slice";
 import { createPassOnSlice, type PassOnSlice } from "./pass-on-slice";
 import { createPlaySlice, type PlaySlice } from "./play-slice";
 import { createSelectionSlice, type SelectionSlice } from "./selection-slice";
+import { createSpokenSlice, type SpokenSlice } from "./spoken-slice";
 import { createTimeSlice, type TimeSlice } from "./time-slice";
 import { createToolSlice, type ToolSlice } from "./tool-slice";
 import { createViewSlice, type ViewSlice } from "./view-slice";
@@ -13,7 +14,8 @@ export type Workspace = ToolSlice &
   PlaySlice &
   TimeSlice &
   PassOnSlice &
-  GatherSlice;
+  GatherSlice &
+  SpokenSlice;
 export type WorkspaceStore = StoreApi<Workspace>;
 
 /** One for each open sheet, made by the room: no React, no Yjs, no timers in it. */
@@ -26,5 +28,6 @@ export function createWorkspace(): WorkspaceStore {
     ...createTimeSlice(...slice),
     ...createPassOnSlice(...slice),
     ...createGatherSlice(...slice),
+    ...createSpokenSlice(...slice),
   }));
 }
