@@ -140,7 +140,10 @@ export const strip = {
     { keys: "P · B", does: "foot to its footprint, raise or lower the body: likewise" },
     { keys: "N", does: "a new panel after the one in hand" },
     { keys: "Delete", does: "remove the panel in hand" },
-    { keys: "Ctrl Z · Ctrl Shift Z · Ctrl Y", does: "undo, and redo by either: your own work only" },
+    {
+      keys: "Ctrl Z · Ctrl Shift Z · Ctrl Y",
+      does: "undo, and redo by either: your own work only",
+    },
     { keys: "Shift ← → ↑ ↓", does: "move along the strip, or over the paper" },
     { keys: "+ · − · 0", does: "closer, further, the whole strip" },
     { keys: "?", does: "this page" },
