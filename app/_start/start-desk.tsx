@@ -56,6 +56,7 @@ export function StartDesk() {
           <h2 id="demo">{start.demo}</h2>
           <p className={styles.hint}>{start.demoHint}</p>
         </div>
+        <span className={styles.walker} aria-hidden="true" />
         <Button
           look="main"
           disabled={busy !== null}
