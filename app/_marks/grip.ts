@@ -24,7 +24,7 @@ export function gripOf(width: number, pointerType: string): Grip {
   return { reach: reachOf(width) * wider, slack };
 }
 
-const MARK_RADIUS = { share: 0.012, least: 2, most: 3.6 } as const; // shares of the width; px
+const MARK_RADIUS = { share: 0.014, least: 1.2, most: 3.6 } as const; // shares of the width; px
 
 /** A mark's radius: a dot on the strip, a handle at the desk. CSS pixels. */
 export function markRadius(width: number): number {

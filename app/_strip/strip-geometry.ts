@@ -9,7 +9,7 @@ export const STRIP = {
   tail: 24,
   gap: 8,
   header: 42,
-  leastPaper: 76, // below this a pose cannot be read, and the strip scrolls instead
+  leastPaper: 72, // below this a pose cannot be read, and the strip scrolls instead
   mostPaper: 300, // at zoom 1: three panels need not fill a wall
   stems: 54,
   ruler: 44,
