@@ -30,6 +30,11 @@ export function stateLine(page: Page): Locator {
   return page.getByRole("banner").locator("button[data-state]");
 }
 
+/** What the board tells a screen reader as it happens. */
+export function voice(page: Page): Locator {
+  return page.locator("[data-spoken]");
+}
+
 export async function allSaved(page: Page): Promise<void> {
   await expect(stateLine(page)).toHaveText("all ink saved", { timeout: 20_000 });
 }
