@@ -5,7 +5,7 @@ export { type Rub, touchesStroke } from "./hit-test";
 export { idFromBytes, isId, MAX_ID_LENGTH } from "./id-codec";
 export { decodeLive, encodeLive, type LiveMessage } from "./live-points";
 export { NIB_LOOKS, outlineOf } from "./outline";
-export { packStroke, unpackStroke } from "./pack";
+export { packStroke, paperOf, unpackStroke } from "./pack";
 export { MAX_POINTS } from "./point-codec";
 export { quantisePoint, quantiseStroke } from "./quantise";
 export { type Shaping, shapePoint, shapeStroke, UNSHAPED } from "./shape-stroke";

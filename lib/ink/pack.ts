@@ -47,6 +47,19 @@ export function packStroke(stroke: Stroke): Uint8Array<ArrayBuffer> {
  */
 export function unpackStroke(bytes: Uint8Array): Stroke {
   const reader = new BitReader(bytes);
+  const head = readHead(reader);
+  const points = readPoints(reader);
+  reader.end();
+  return { ...head, points };
+}
+
+/** On which paper a packed stroke lies, its points left unread. Errors: StrokeError, as `unpackStroke` */
+export function paperOf(bytes: Uint8Array): Pick<Stroke, "panel" | "view"> {
+  const { panel, view } = readHead(new BitReader(bytes));
+  return { panel, view };
+}
+
+function readHead(reader: BitReader): Omit<Stroke, "points"> {
   const version = reader.bits(8);
   if (version > VERSION) {
     throw new StrokeError("newer-version", `stroke version ${version}, this is ${VERSION}`);
@@ -60,10 +73,7 @@ export function unpackStroke(bytes: Uint8Array): Stroke {
   if (widthSteps < 1 || widthSteps > MAX_WIDTH * STEPS_A_UNIT || Math.abs(z) > MAX_Z) {
     throw new StrokeError("damaged", `no stroke has width ${widthSteps}/16 at z ${z}`);
   }
-  const panel = readId(reader);
-  const points = readPoints(reader);
-  reader.end();
-  return { panel, view, nib, colour, width: widthSteps / STEPS_A_UNIT, z, points };
+  return { panel: readId(reader), view, nib, colour, width: widthSteps / STEPS_A_UNIT, z };
 }
 
 function oneOf<T>(values: readonly T[], index: number, what: string): T {

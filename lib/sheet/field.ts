@@ -43,7 +43,7 @@ export function text(longest: number): Field<string> {
   };
 }
 
-export function oneOf<const T extends string | number>(values: readonly T[]): Field<T> {
+export function oneOf<const T extends string | number | boolean>(values: readonly T[]): Field<T> {
   return {
     expected: values.map((value) => JSON.stringify(value)).join(" or "),
     fits: (value): value is T => (values as readonly unknown[]).includes(value),

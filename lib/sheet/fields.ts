@@ -46,9 +46,9 @@ export const HEAD_FIELDS: {
   credit: text(2000), // characters; no source, generous: a page of names
 };
 
-/** A panel's fields beside its marks and its ink. */
+/** A panel's fields beside its marks, its ink, and what of it is to redraw. */
 export const PANEL_FIELDS: {
-  readonly [K in keyof Omit<Panel, "id" | "marks" | "ink">]: Field<Panel[K]>;
+  readonly [K in keyof Omit<Panel, "id" | "marks" | "toRedraw" | "ink">]: Field<Panel[K]>;
 } = {
   frame: whole(1, MAX_FRAME),
   hold: whole(0, 10_000), // frames; no source, generous
@@ -56,6 +56,11 @@ export const PANEL_FIELDS: {
   weightOn: orNull(oneOf(SIDES)),
   place: orNull(within(-100_000, 100_000)), // leg lengths; no source, generous
 };
+
+export const TO_REDRAW_FIELD: Field<Panel["toRedraw"]> = record({
+  side: oneOf([true, false]),
+  front: oneOf([true, false]),
+});
 
 export const ID_FIELD: Field<string> = {
   expected: "1 to 63 letters, digits, - or _",

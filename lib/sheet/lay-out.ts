@@ -67,6 +67,7 @@ export function emptyPanel(
     place: null,
     ...given,
     marks: { side: {}, front: {} },
+    toRedraw: { side: false, front: false },
     ink: { side: [], front: [] },
   };
 }

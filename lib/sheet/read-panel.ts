@@ -4,6 +4,7 @@ import { isId } from "../ink";
 import { MARK_FIELD, PANEL_FIELDS } from "./fields";
 import { isMap } from "./schema";
 import type { Panel, PanelId } from "./sheet";
+import { REDRAW_KEYS } from "./to-redraw";
 
 /** A panel without its ink. */
 export type BarePanel = Omit<Panel, "ink">;
@@ -55,6 +56,7 @@ export function readPanel(
     weightOn: PANEL_FIELDS.weightOn.fits(weightOn) ? weightOn : (skip("weightOn") ?? null),
     place: PANEL_FIELDS.place.fits(place) ? place : (skip("place") ?? null),
     marks: readMarks(map, (key) => skipped(`${id}.${key}`)),
+    toRedraw: { side: map.get("redraw.side") === true, front: map.get("redraw.front") === true },
   };
 }
 
@@ -66,7 +68,8 @@ function readMarks(
   map.forEach((value, key) => {
     const named = MARK_KEYS.get(key);
     if (named === undefined) {
-      if (key.includes(".")) skipped(key);
+      const isSign = REDRAW_KEYS.has(key) && value === true;
+      if (key.includes(".") && !isSign) skipped(key);
     } else if (MARK_FIELD.fits(value)) {
       const [x, y, precision] = value;
       found[named.view][named.joint] = { x, y, precision };

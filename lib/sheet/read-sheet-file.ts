@@ -12,6 +12,7 @@ import {
   PANEL_FIELDS,
   POINT_FIELD,
   STROKE_FIELDS,
+  TO_REDRAW_FIELD,
 } from "./fields";
 import { byFrame, byHeight } from "./order";
 import { byId } from "./read-critique";
@@ -97,10 +98,12 @@ function readHead(value: unknown): SheetHead {
 }
 
 function readPanel(place: string, value: unknown, ids: Ids): Panel {
-  const { id, marks, ink, ...rest } = parts(place, value, [
+  const isSigned = isRecord(value) && "toRedraw" in value;
+  const { id, marks, ink, toRedraw, ...rest } = parts(place, value, [
     "id",
     ...Object.keys(PANEL_FIELDS),
     "marks",
+    ...(isSigned ? ["toRedraw"] : []),
     "ink",
   ]);
   const fields = fieldsOf(place, rest, PANEL_FIELDS);
@@ -120,6 +123,9 @@ function readPanel(place: string, value: unknown, ids: Ids): Panel {
       side: readMarks(`${place}.marks.side`, views.side),
       front: readMarks(`${place}.marks.front`, views.front),
     },
+    toRedraw: isSigned
+      ? field(`${place}.toRedraw`, toRedraw, TO_REDRAW_FIELD)
+      : { side: false, front: false },
     ink: { side: strokes("side"), front: strokes("front") },
   };
 }

@@ -14,8 +14,10 @@ export const MAX_SHEET_FILE_BYTES = 16 * 1024 * 1024;
 export type FileStroke = Omit<InkStroke, "panel" | "view">;
 
 /** A panel in a file: marks as [x, y, precision], ink as lists of [x, y, pressure]. */
-export interface FilePanel extends Omit<Panel, "marks" | "ink"> {
+export interface FilePanel extends Omit<Panel, "marks" | "toRedraw" | "ink"> {
   readonly marks: Readonly<Record<View, { readonly [J in JointName]?: MarkTriple }>>;
+  /** Absent where the ink follows the marks in both views, and in older files. */
+  readonly toRedraw?: Panel["toRedraw"];
   readonly ink: Readonly<Record<View, readonly FileStroke[]>>;
 }
 
@@ -46,6 +48,7 @@ export function toSheetFile({ head, panels, onPurpose = [] }: HandedSheet): Shee
       weightOn: panel.weightOn,
       place: panel.place,
       marks: { side: triples(panel.marks.side), front: triples(panel.marks.front) },
+      ...(panel.toRedraw.side || panel.toRedraw.front ? { toRedraw: panel.toRedraw } : {}),
       ink: { side: panel.ink.side.map(toFileStroke), front: panel.ink.front.map(toFileStroke) },
     })),
     ...(onPurpose.length === 0 ? {} : { onPurpose: onPurpose.map(inOrder) }),

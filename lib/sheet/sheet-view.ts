@@ -1,5 +1,6 @@
 import type * as Y from "yjs";
 import type { ViewMarks } from "../body";
+import { VIEWS } from "../geometry";
 import { byFrame } from "./order";
 import { PanelInk } from "./panel-ink";
 import { readHead } from "./read-head";
@@ -170,7 +171,12 @@ function keepingMarks(now: BarePanel, before: BarePanel): BarePanel {
     ? before.marks.front
     : now.marks.front;
   const same = side === before.marks.side && front === before.marks.front;
-  return { ...now, marks: same ? before.marks : { side, front } };
+  const redrawn = VIEWS.some((view) => now.toRedraw[view] !== before.toRedraw[view]);
+  return {
+    ...now,
+    marks: same ? before.marks : { side, front },
+    toRedraw: redrawn ? now.toRedraw : before.toRedraw,
+  };
 }
 
 function sameMarks(a: ViewMarks, b: ViewMarks): boolean {

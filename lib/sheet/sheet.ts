@@ -45,6 +45,8 @@ export interface Panel {
   readonly weightOn: Side | null;
   readonly place: number | null;
   readonly marks: PoseMarks;
+  /** Views whose ink does not follow the marked figure: it was moved, and nothing was drawn since. */
+  readonly toRedraw: Readonly<Record<View, boolean>>;
   /** Ink by view, in drawing order (z, then id). */
   readonly ink: Readonly<Record<View, readonly InkStroke[]>>;
 }

@@ -7,6 +7,7 @@ import { markKey } from "./read-panel";
 import { requireOnPurpose } from "./require-on-purpose";
 import { CRITIQUE, headOf, ORIGIN, onPurposeIn, panelsOf, SCHEMA, strokesOf } from "./schema";
 import type { Panel, Sheet } from "./sheet";
+import { redrawKey } from "./to-redraw";
 
 /**
  * Fills an empty drawing document with a sheet: laid out, an example, or read from a file. Done once,
@@ -44,9 +45,10 @@ export function prepareCritique(doc: Y.Doc, onPurpose: readonly OnPurpose[] = []
 
 /** A panel's map, with its marks, ready to be put into the document. */
 export function panelMap(panel: Omit<Panel, "id" | "ink">): Y.Map<unknown> {
-  const { frame, hold, pose, weightOn, place, marks } = panel;
+  const { frame, hold, pose, weightOn, place, marks, toRedraw } = panel;
   const map = new Y.Map<unknown>(Object.entries({ frame, hold, pose, weightOn, place }));
   for (const view of VIEWS) {
+    if (toRedraw[view]) map.set(redrawKey(view), true);
     for (const joint of JOINTS) {
       const mark = marks[view][joint];
       if (mark !== undefined) map.set(markKey(view, joint), [mark.x, mark.y, mark.precision]);

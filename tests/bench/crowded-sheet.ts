@@ -44,6 +44,7 @@ export function crowdedSheetText({ panels, strokesAPanel, pointsAStroke }: Crowd
       return {
         ...{ id, frame: 1 + 3 * index, hold: 0, pose: "breakdown", weightOn: null, place: null },
         marks: { side: {}, front: {} },
+        toRedraw: { side: false, front: false },
         ink: { side: inkOf(id, "side", strokesAPanel - front), front: inkOf(id, "front", front) },
       };
     }),

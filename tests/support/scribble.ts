@@ -1,11 +1,19 @@
 import { JOINTS, PANEL, SIDES } from "../../lib/body";
-import { CHECK_IDS, type OnPurpose, type OnPurposeScope, UNITS } from "../../lib/gait";
+import {
+  CHECK_IDS,
+  type Fix,
+  type FixChange,
+  type OnPurpose,
+  type OnPurposeScope,
+  UNITS,
+} from "../../lib/gait";
 import { VIEWS } from "../../lib/geometry";
 import { cutStroke, INKS, NIBS, type Stroke, UNSHAPED } from "../../lib/ink";
 import { POSES } from "../../lib/motion";
 import {
   addPanel,
   amendHead,
+  applyFix,
   capturedExample,
   copyFoot,
   copyPose,
@@ -25,6 +33,7 @@ import {
   placeMark,
   readCritique,
   readSheet,
+  redrawDone,
   relabelPanel,
   removePanel,
   retime,
@@ -113,6 +122,9 @@ const ACTS: Readonly<Record<string, (turn: Turn) => void>> = {
     const shift = { forward: by() * PANEL.plainLeg, up: by() * PANEL.plainLeg, aside: 0 };
     shiftBody(peer.doc, throws.of(panels), shift);
   },
+  fix: ({ peer, panels, throws }) =>
+    applyFix(peer.doc, someFix(panels, throws), () => newPanelId(throws.bytes)),
+  redrawn: ({ peer, panel, throws }) => redrawDone(peer.doc, panel, throws.of(VIEWS)),
   keep: ({ peer, panel, throws }) => {
     const known = readCritique(peer.critique).onPurpose;
     const anew = known.length === 0 || throws.below(3) > 0;
@@ -165,6 +177,24 @@ function somePanel(throws: Dice): Pick<Panel, "frame" | "pose" | "weightOn"> {
     pose: throws.of(POSES),
     weightOn: throws.of([...SIDES, null]),
   };
+}
+
+/** What a fix may ask for, on two panels: marks elsewhere, another frame, place and label, a panel more. */
+function someFix(panels: readonly Panel[], throws: Dice): Pick<Fix, "changes"> {
+  const [one, other] = [throws.of(panels), throws.of(panels)];
+  const view = throws.of(VIEWS);
+  const marks = FEW_JOINTS.flatMap((joint) => {
+    const mark = one.marks[view][joint];
+    return mark === undefined ? [] : [{ joint, x: mark.x + throws.below(9), y: mark.y }];
+  });
+  const all: readonly FixChange[] = [
+    { kind: "move-marks", panel: one.id, view, marks },
+    { kind: "slide", panel: other.id, frame: 1 + throws.below(30) },
+    { kind: "place", panel: other.id, place: throws.below(9) / 10 },
+    { kind: "relabel", panel: one.id, ...somePanel(throws) },
+    { kind: "add-panel", ...somePanel(throws), place: null, marks: one.marks },
+  ];
+  return { changes: all.filter(() => throws.below(2) === 0) };
 }
 
 function somePurpose(panel: PanelId, throws: Dice): Omit<OnPurpose, "id"> {

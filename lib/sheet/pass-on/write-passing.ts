@@ -1,16 +1,18 @@
 import type * as Y from "yjs";
 import { JOINTS } from "../../body";
-import { VIEWS } from "../../geometry";
+import { VIEWS, type View } from "../../geometry";
 import { packStroke } from "../../ink";
 import { ID_FIELD, MARK_FIELD } from "../fields";
 import { markKey } from "../read-panel";
 import { requireField } from "../require-field";
 import { ORIGIN, panelOf, strokesOf } from "../schema";
 import type { StrokeId } from "../sheet";
-import type { PassOn } from "./passing";
+import { inkFollows, leaveToRedraw } from "../to-redraw";
+import type { Passing, PassOn } from "./passing";
 
 /**
- * Writes what was passed on, in one transaction; what cannot be passed on writes nothing.
+ * Writes what was passed on, in one transaction; what cannot be passed on writes nothing. A view with ink
+ * whose marks moved without it is to redraw.
  *
  * Errors:  SheetError "panel-missing"; RangeError for a mark or stroke that is none, before anything
  *          is written
@@ -37,5 +39,16 @@ export function writePassing(doc: Y.Doc, given: PassOn, newId: () => StrokeId): 
       else panel.set(key, [...triple]);
     }
     for (const { id, bytes } of strokes) strokesOf(doc).set(id, bytes);
+    inkFollows(doc, ink);
+    leaveToRedraw(doc, to, movedViews(given));
   }, ORIGIN.hand);
+}
+
+/** Views that get marks and no ink to go with them. */
+function movedViews({ marks, ink }: Passing): readonly View[] {
+  return VIEWS.filter(
+    (view) =>
+      Object.values(marks[view]).some((mark) => mark !== null) &&
+      ink.every((stroke) => stroke.view !== view),
+  );
 }

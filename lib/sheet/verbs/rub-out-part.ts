@@ -4,6 +4,7 @@ import { ID_FIELD } from "../fields";
 import { requireField } from "../require-field";
 import { ORIGIN, strokesOf } from "../schema";
 import type { StrokeId } from "../sheet";
+import { inkFollows, papersOf } from "../to-redraw";
 
 /**
  * Leaves of each stroke the pieces that were not rubbed out, all in one edit: the first under the
@@ -29,7 +30,12 @@ export function rubOutPart(
   for (const { parts } of left) {
     for (const part of parts) requireField("rubOutPart", "an id of", ID_FIELD, part.id);
   }
+  const papers = papersOf(
+    doc,
+    left.map(({ id }) => id),
+  );
   doc.transact(() => {
+    inkFollows(doc, papers);
     for (const { id, parts } of left) {
       if (parts.length === 0) strokes.delete(id);
       for (const part of parts) strokes.set(part.id, part.bytes);

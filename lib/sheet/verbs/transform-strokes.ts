@@ -4,6 +4,7 @@ import { type InkColour, packStroke, type Shaping, type Stroke, shapeStroke } fr
 import { readStroke } from "../read-stroke";
 import { ORIGIN, panelOf, strokesOf } from "../schema";
 import type { PanelId, StrokeId } from "../sheet";
+import { inkFollows } from "../to-redraw";
 
 /** What becomes of gathered strokes; what is not named stays. */
 export interface StrokeChange {
@@ -34,9 +35,13 @@ export function transformStrokes(
     if (read === null) return [];
     const { id: _id, ...stroke } = read;
     const shaped: Stroke = shaping === undefined ? stroke : shapeStroke(stroke, shaping);
-    return [{ id, bytes: packStroke({ ...shaped, ...rest }) }];
+    const now: Stroke = { ...shaped, ...rest };
+    return [{ id, papers: [stroke, now], bytes: packStroke(now) }];
   });
+  // Another colour alone leaves the drawing where it was.
+  const isRedrawn = shaping !== undefined || rest.panel !== undefined || rest.view !== undefined;
   doc.transact(() => {
+    if (isRedrawn) for (const { papers } of changed) inkFollows(doc, papers);
     for (const { id, bytes } of changed) strokes.set(id, bytes);
   }, ORIGIN.hand);
 }

@@ -86,6 +86,7 @@ describe("onion skin", () => {
     (id): Panel => ({
       ...{ id, frame: 1, hold: 0, pose: "contact", weightOn: null, place: null },
       marks: { side: {}, front: {} },
+      toRedraw: { side: false, front: false },
       ink: { side: [], front: [] },
     }),
   );

@@ -11,6 +11,7 @@ import reference from "../../reference/standing-heights.json";
 const panel = (id: string, frame: number, side: ViewMarks = {}): Panel => ({
   ...{ id, frame, hold: 0, pose: "contact", weightOn: null, place: null },
   marks: { side, front: {} },
+  toRedraw: { side: false, front: false },
   ink: { side: [], front: [] },
 });
 const knee = (x: number): ViewMarks => ({ "left-knee": { x, y: 850, precision: 2.1 } });

@@ -69,7 +69,8 @@ function inked(strokes: readonly Stroke[]): HandedSheet {
           .filter((stroke) => stroke.view === view)
           .map((stroke) => ({ ...quantiseStroke(stroke), id: newId(), panel: panel.id }))
           .sort((a, b) => a.z - b.z || (a.id < b.id ? -1 : 1));
-      return { ...panel, ink: { side: of("side"), front: of("front") } };
+      const toRedraw = { side: true, front: false };
+      return { ...panel, toRedraw, ink: { side: of("side"), front: of("front") } };
     }),
   };
 }
@@ -138,10 +139,12 @@ describe("a sheet file", () => {
     expect(readSheetFile(JSON.stringify(file))).toEqual(SOME_INK);
   });
 
-  it("is read from before anything could be kept on purpose", () => {
-    const { onPurpose: _, ...older } = SOME_INK;
+  it("is read from before anything could be kept on purpose, or be to redraw", () => {
+    const { onPurpose: _, ...rest } = SOME_INK;
+    const toRedraw = { side: false, front: false };
+    const older = { ...rest, panels: rest.panels.map((panel) => ({ ...panel, toRedraw })) };
     const text = sheetFileText(older);
-    expect(text).not.toContain("onPurpose");
+    expect(text).not.toMatch(/onPurpose|toRedraw/);
     expect(readSheetFile(text)).toEqual(older);
     expect(validate(JSON.parse(text))).toBe(true);
   });
@@ -257,6 +260,9 @@ const DAMAGES: readonly (readonly [path: string, value: unknown, says: string])[
     "panels[3].ink.side[0].points[1]: expected [x, y, pressure], x and y numbers from -131071 to 131071, pressure 0 to 1",
   ],
   ["panels.3.ink.side.0.points.1", [1, null, 1], "panels[3].ink.side[0].points[1]: expected [x, y"],
+  ["panels.3.toRedraw", true, "panels[3].toRedraw: expected { side: true or false; front: true"],
+  ["panels.3.toRedraw.side", 1, "panels[3].toRedraw: expected { side: true or false; front: true"],
+  ["panels.3.toRedraw.top", true, "panels[3].toRedraw: expected { side: true or false; front:"],
   ["onPurpose", {}, "onPurpose: expected a list of 0 to 1000000, got an object"],
   ["onPurpose.0", null, "onPurpose[0]: expected an object with id, check"],
   ["onPurpose.0.id", "a b", "onPurpose[0].id: expected 1 to 63 letters"],
