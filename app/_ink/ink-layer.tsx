@@ -1,9 +1,8 @@
 "use client";
 import { memo, useEffect, useLayoutEffect, useMemo, useRef } from "react";
-import { bitmapSize, useOnScreen, usePixelRatio } from "../_paper";
+import { bitmapSize, handOf, useOnScreen, usePixelRatio } from "../_paper";
 import { useRoom } from "../_room";
 import { type LayerProps, type Tool, useWorkspace, useWorkspaceStore } from "../_workspace";
-import { handOf } from "./hand";
 import styles from "./ink.module.css";
 import { OnionSkin } from "./onion-skin";
 import { openPaperInk, type PaperInk } from "./paper-ink";

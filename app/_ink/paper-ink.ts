@@ -1,7 +1,7 @@
 import { PANEL } from "../../lib/body";
 import type { View } from "../../lib/geometry";
 import { type InkStroke, rubOut, rubOutPart } from "../../lib/sheet";
-import { type BitmapSize, openInkBitmap } from "../_paper";
+import { type BitmapSize, openInkBitmap, sayPenDown } from "../_paper";
 import { freshStrokeId, type Room } from "../_room";
 import type { WorkspaceStore } from "../_workspace";
 import { openLiveCanvas } from "./live-canvas";
@@ -85,11 +85,7 @@ export function openPaperInk(parts: PaperInkParts): PaperInk {
     return now?.ink[view].some(({ id }) => id === strokeId) ?? false;
   }
 
-  function penDown(down: boolean): void {
-    workspace.getState().setPenDown(down);
-    if (down) room.review.hold();
-    else room.review.release();
-  }
+  const penDown = (down: boolean) => sayPenDown(room, workspace, down);
 
   function draw(first: PenSample): Gesture {
     const { nib } = workspace.getState();

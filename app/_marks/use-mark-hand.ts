@@ -2,6 +2,7 @@
 import { type RefObject, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { PANEL } from "../../lib/body";
 import { placeMark } from "../../lib/sheet";
+import { handOf, sayPenDown } from "../_paper";
 import { useRoom } from "../_room";
 import { type LayerProps, useWorkspaceStore } from "../_workspace";
 import { type HeldMark, type MarkHand, openMarkHand } from "./mark-hand";
@@ -25,19 +26,14 @@ export function useMarkHand(
   const { id } = panel;
 
   const hand = useMemo(() => {
-    const down = (is: boolean) => {
-      workspace.getState().setPenDown(is);
-      if (is) room.review.hold();
-      else room.review.release();
-    };
     return openMarkHand({
       marks: () => now.current.marks,
       pixel: () => PANEL.width / now.current.width,
       precision: () => markPrecision(now.current.width),
       inHand: () => workspace.getState().joint ?? nextJoint(now.current.marks, view),
       show,
-      begin: () => down(true),
-      end: () => down(false),
+      begin: () => sayPenDown(room, workspace, true),
+      end: () => sayPenDown(room, workspace, false),
       place: (joint, mark) => {
         placeMark(room.drawing, id, view, joint, mark);
         if (workspace.getState().joint === joint) workspace.getState().takeJoint(null);
@@ -51,11 +47,11 @@ export function useMarkHand(
 
   useEffect(() => {
     if (ref.current === null) return;
-    const stop = listenToPointer(ref.current, hand);
+    const stop = listenToPointer(ref.current, handOf(room), hand);
     return () => {
       stop();
       hand.cancel();
     };
-  }, [ref, hand]);
+  }, [room, ref, hand]);
   return { hand, held };
 }

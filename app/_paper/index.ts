@@ -1,11 +1,15 @@
 export { type BitmapSize, bitmapSize } from "./bitmap-size";
 export { boxOf, meet, type PixelBox, pixelBox } from "./box";
+export { type Followed, followPointer, isEraser, type PointerDeps } from "./follow-pointer";
+export { type Hand, handOf } from "./hand";
 export { contextOf, type InkBitmap, openInkBitmap } from "./ink-bitmap";
 export { paintPose } from "./paint-pose";
 export { createPaintQueue, type PaintQueue, paintQueue } from "./paint-queue";
 export { extraWidth, type PaintedStroke, paintPath, paintStroke } from "./paint-stroke";
 export { PaperThumb } from "./paper-thumb";
+export { passedBy, pointOn } from "./point-on";
 export { type RepaintPlan, repaintPlan } from "./repaint-plan";
+export { sayPenDown } from "./say-pen-down";
 export { strokeBounds } from "./stroke-bounds";
 export { middlePath, outlinePath, strokePath } from "./stroke-path";
 export { useOnScreen } from "./use-on-screen";

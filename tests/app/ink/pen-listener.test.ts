@@ -1,41 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import type { Hand } from "../../../app/_ink/hand";
 import { type Deed, listenToPen } from "../../../app/_ink/pen-listener";
-
-/** A paper of 360 px, so that a pixel is two panel units, 100 px in and 50 px down. */
-class FakePaper extends EventTarget {
-  readonly captured = new Set<number>();
-  getBoundingClientRect = () => ({ left: 100, top: 50, width: 360 });
-  setPointerCapture = (pointer: number) => this.captured.add(pointer);
-  hasPointerCapture = (pointer: number) => this.captured.has(pointer);
-  releasePointerCapture = (pointer: number) => this.captured.delete(pointer);
-}
-
-interface Pointer {
-  readonly x?: number;
-  readonly y?: number;
-  readonly id?: number;
-  readonly type?: "pen" | "mouse" | "touch";
-  readonly pressure?: number;
-  readonly button?: number;
-  readonly buttons?: number;
-  readonly at?: number;
-  readonly coalesced?: readonly Pointer[];
-}
-
-function pointer(name: string, with_: Pointer): Event {
-  const { x = 100, y = 50, id = 1, type = "pen", pressure = 0.5, at = 0 } = with_;
-  const { button = 0, buttons = 1, coalesced = [] } = with_;
-  const event = new Event(name);
-  const fields = {
-    ...{ clientX: x, clientY: y, pointerId: id, pointerType: type, pressure, button, buttons },
-    ...{ timeStamp: at, isPrimary: id === 1 },
-    getCoalescedEvents: () => coalesced.map((one) => pointer(name, { type, id, ...one })),
-  };
-  for (const [field, value] of Object.entries(fields))
-    Object.defineProperty(event, field, { value });
-  return event;
-}
+import type { Hand } from "../../../app/_paper/hand";
+import { FakePaper, type FakePointer, pointer } from "../../support/fake-paper";
 
 function bench(deed: Deed | null = "draw") {
   const paper = new FakePaper();
@@ -43,7 +9,7 @@ function bench(deed: Deed | null = "draw") {
   const did: string[] = [];
   const tell = (x: number, y: number, pressure: number) =>
     `${Math.round(x)},${Math.round(y)} at ${pressure.toFixed(2)}`;
-  const stop = listenToPen(paper as unknown as HTMLElement, {
+  const stop = listenToPen(paper.asElement(), {
     hand,
     deed: () => deed,
     begin(what, first) {
@@ -57,7 +23,7 @@ function bench(deed: Deed | null = "draw") {
       };
     },
   });
-  const send = (name: string, with_: Pointer = {}) => paper.dispatchEvent(pointer(name, with_));
+  const send = (name: string, with_: FakePointer = {}) => paper.dispatchEvent(pointer(name, with_));
   return { paper, hand, did, send, stop };
 }
 
@@ -139,15 +105,6 @@ describe("fingers on the paper", () => {
     send("pointermove", { type: "touch", x: 150 });
     expect(did.slice(1)).toEqual(["cancel"]);
     expect(hand.dropFinger).toBeNull();
-  });
-
-  it("a palm does nothing while the pen is near, and draws once it has been gone", () => {
-    const { did, send } = bench();
-    send("pointermove", { at: 1000 }); // the pen hovers
-    send("pointerdown", { type: "touch", at: 1800 });
-    expect(did).toEqual([]);
-    send("pointerdown", { type: "touch", at: 4000 });
-    expect(did).toHaveLength(1);
   });
 
   it("a palm that came first gives way to the pen", () => {

@@ -4,7 +4,7 @@ import type { Room } from "../_room";
 export interface Hand {
   /** When a pen was last near the screen, on the events' clock; −∞: never. Milliseconds. */
   penSeenAt: number;
-  /** Ends what a finger is drawing without keeping it; null while none is. */
+  /** Leaves what a finger is doing without keeping it; null while none does anything. */
   dropFinger: (() => void) | null;
 }
 
@@ -16,7 +16,7 @@ export function handOf(room: Room): Hand {
   return hand;
 }
 
-const PEN_NEAR_MS = 1500; // the palm may stay a little after the pen has left
+const PEN_NEAR_MS = 1500; // the palm may stay a little after the pen has left: our own choice
 
 /** Whether a touch is more likely the palm of a hand that holds a pen. */
 export function isPalm(hand: Pick<Hand, "penSeenAt">, nowMs: number): boolean {
