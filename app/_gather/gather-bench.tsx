@@ -1,5 +1,5 @@
 "use client";
-import { type KeyboardEvent, useMemo, useRef } from "react";
+import { type KeyboardEvent, useEffect, useMemo, useRef } from "react";
 import { PANEL } from "../../lib/body";
 import { useRoom } from "../_room";
 import { gather as words } from "../_words";
@@ -32,6 +32,11 @@ export function GatherBench({ panel, view, width }: Omit<LayerProps, "mayDraw">)
     return ids.size === 0 ? [] : ink.filter(({ id }) => ids.has(id));
   }, [ink, gathered]);
   useGatherHand({ bench, held, outline, paper: { panel: panel.id, view }, ink, strokes, width });
+
+  // What was gathered here last, wherever the hand did it, is what keys are meant for.
+  useEffect(() => {
+    if (gathered !== null) bench.current?.focus({ preventScroll: true });
+  }, [gathered]);
 
   const press = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey || strokes.length === 0) return;

@@ -37,9 +37,17 @@ export function cornersOf({ left, top, right, bottom }: Bounds) {
   ];
 }
 
-const STALK_PX = 26; // how far over the box its turning handle stands
+const PADDING_PX = 7; // between the ink and its handles, so that a dot can be taken, too
 
-/** Where the turning handle stands; below the box where there is no paper above. Panel units. */
+/** The box as it is shown, a little clear of the ink. `pixel`: panel units a CSS pixel. */
+export function shownBox({ left, top, right, bottom }: Bounds, pixel: number): Bounds {
+  const clear = PADDING_PX * pixel;
+  return { left: left - clear, top: top - clear, right: right + clear, bottom: bottom + clear };
+}
+
+const STALK_PX = 26; // how far over the shown box its turning handle stands
+
+/** Where the turning handle of a shown box stands; below it where there is no paper above. */
 export function turnHandle(box: Bounds, pixel: number): Point {
   const above = box.top - STALK_PX * pixel;
   return { x: middleOf(box).x, y: above > 0 ? above : box.bottom + STALK_PX * pixel };
@@ -47,23 +55,32 @@ export function turnHandle(box: Bounds, pixel: number): Point {
 
 /** Papers from this width on have room for handles; smaller ones move alone. CSS pixels. */
 export const ROOM_FOR_HANDLES = 200;
-const REACH_PX = 13; // targets of 26 px
+const REACH_PX = { pencil: 13, finger: 22 } as const; // targets of 26 and 44 px
+const MOST_REACH = 0.4; // of the box's diagonal: its middle always moves it
 
-/** What a press at a point takes hold of; null: nothing of the box. `pixel`: panel units a CSS pixel. */
-export function gripAt(box: Bounds, at: Point, pixel: number, handles: boolean): Grip | null {
-  const reach = REACH_PX * pixel;
-  const near = (to: Point) => Math.hypot(at.x - to.x, at.y - to.y) <= reach;
+/** With what a press meets the box. */
+export interface Hold {
+  /** Panel units a CSS pixel. */
+  readonly pixel: number;
+  /** The paper has room for handles. */
+  readonly handles: boolean;
+  readonly finger: boolean;
+}
+
+/** What a press at a point takes hold of; null: nothing of the box. Panel units. */
+export function gripAt(box: Bounds, at: Point, { pixel, handles, finger }: Hold): Grip | null {
+  const shown = shownBox(box, pixel);
+  const { left, top, right, bottom } = shown;
+  const reach = (finger ? REACH_PX.finger : REACH_PX.pencil) * pixel;
+  const far = (to: Point) => Math.hypot(at.x - to.x, at.y - to.y);
   if (handles) {
-    if (near(turnHandle(box, pixel))) return { kind: "turn" };
-    const corner = cornersOf(box).find((one) => near(one.corner));
+    if (far(turnHandle(shown, pixel)) <= reach) return { kind: "turn" };
+    const cornerReach = Math.min(reach, MOST_REACH * Math.hypot(right - left, bottom - top));
+    const index = cornersOf(shown).findIndex(({ corner }) => far(corner) <= cornerReach);
+    const corner = cornersOf(box)[index];
     if (corner !== undefined) return { kind: "scale", ...corner };
   }
-  const margin = reach / 2;
-  const inside =
-    at.x > box.left - margin &&
-    at.x < box.right + margin &&
-    at.y > box.top - margin &&
-    at.y < box.bottom + margin;
+  const inside = at.x > left && at.x < right && at.y > top && at.y < bottom;
   return inside ? { kind: "move" } : null;
 }
 

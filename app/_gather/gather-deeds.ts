@@ -59,9 +59,8 @@ export function rubOutGathered(room: Room, workspace: WorkspaceStore): boolean {
 }
 
 /** Lets go of what is gathered. Answers whether there was anything in the hand. */
-export function letGo(workspace: WorkspaceStore): boolean {
-  const { tool, gathered, gather } = workspace.getState();
-  if (tool !== "gather" || gathered === null) return false;
-  gather(null);
-  return true;
+export function letGo(room: Room, workspace: WorkspaceStore): boolean {
+  const held = workspace.getState().tool === "gather" && now(room, workspace).length > 0;
+  if (held) workspace.getState().gather(null);
+  return held;
 }

@@ -3,7 +3,7 @@ import type { RefObject } from "react";
 import { PANEL } from "../../lib/body";
 import type { InkStroke } from "../../lib/sheet";
 import styles from "./gather.module.css";
-import { boxRound, cornersOf, ROOM_FOR_HANDLES, turnHandle } from "./gather-box";
+import { boxRound, cornersOf, ROOM_FOR_HANDLES, shownBox, turnHandle } from "./gather-box";
 import { wayOf } from "./way-of";
 
 export interface GatherDrawingProps {
@@ -20,7 +20,8 @@ const HANDLE_PX = 5; // half a side
 /** The gathered strokes, their box and its handles; and the line drawn round others. */
 export function GatherDrawing({ strokes, width, held, outline }: GatherDrawingProps) {
   const pixel = PANEL.width / width;
-  const box = boxRound(strokes);
+  const ink = boxRound(strokes);
+  const box = ink === null ? null : shownBox(ink, pixel);
   const half = HANDLE_PX * pixel;
   const turn = box === null ? null : turnHandle(box, pixel);
   const handles = width >= ROOM_FOR_HANDLES;

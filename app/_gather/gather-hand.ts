@@ -1,5 +1,5 @@
 import type { Point } from "../../lib/geometry";
-import { gatherStrokes, type Shaping, touchesStroke } from "../../lib/ink";
+import { type Bounds, gatherStrokes, type Shaping, touchesStroke } from "../../lib/ink";
 import type { InkStroke } from "../../lib/sheet";
 import type { PaperName } from "../_workspace";
 import { boxRound, type Grip, gripAt, pulled } from "./gather-box";
@@ -9,7 +9,14 @@ export interface HandPlace {
   readonly at: Point;
   /** Where it was on its way there, since it was last heard of. */
   readonly by: readonly Point[];
-  readonly over: (PaperName & { readonly at: Point }) | null;
+  over(): (PaperName & { readonly at: Point }) | null;
+}
+
+/** How a pointer comes down. */
+export interface Press {
+  /** What it gathers comes to what is gathered already. */
+  readonly adds: boolean;
+  readonly finger: boolean;
 }
 
 export interface GatherHandDeps {
@@ -20,6 +27,8 @@ export interface GatherHandDeps {
   pixel(): number;
   handles(): boolean;
   byBox(): boolean;
+  /** Adding was chosen beforehand, for hands without a Shift key. */
+  adding(): boolean;
   showOutline(outline: readonly Point[] | null): void;
   showShaping(shaping: Shaping | null): void;
   /** The same on the other paper that the strokes are held over. */
@@ -33,7 +42,7 @@ export interface GatherHandDeps {
 }
 
 export interface GatherHand {
-  down(at: Point, adds: boolean): void;
+  down(at: Point, press: Press): void;
   move(place: HandPlace): void;
   up(): void;
   cancel(): void;
@@ -44,6 +53,7 @@ type Underway =
   | {
       readonly kind: "pull";
       readonly grip: Grip;
+      readonly box: Bounds;
       readonly from: Point;
       shaping: Shaping | null;
       to: PaperName | null;
@@ -71,33 +81,43 @@ export function openGatherHand(deps: GatherHandDeps): GatherHand {
       if (was.shaping !== null) deps.shape(was.shaping, was.to);
       return;
     }
-    const found = foundBy(was.way);
     const before = was.adds ? deps.gathered() : [];
-    deps.gather([...new Set([...before, ...found])]);
+    if (!isTap(was.way)) {
+      deps.gather([...new Set([...before, ...gatherStrokes(deps.ink(), was.way)])]);
+      return;
+    }
+    const tapped = strokeAt(was.way[0]);
+    const others = before.filter((stroke) => stroke !== tapped);
+    // With what is there already kept, a tap on one of it lets that one go.
+    if (tapped === null || others.length < before.length) deps.gather(others);
+    else deps.gather([...before, tapped]);
   }
 
-  function foundBy(way: readonly Point[]): readonly InkStroke[] {
-    const [start] = way;
-    if (start === undefined) return [];
-    const pixel = deps.pixel();
-    const far = way.some(({ x, y }) => Math.hypot(x - start.x, y - start.y) > TAP_PX * pixel);
-    if (far) return gatherStrokes(deps.ink(), way);
-    const tip = { from: start, to: start, radius: TIP_PX * pixel };
-    return deps
-      .ink()
-      .filter((stroke) => touchesStroke(stroke, tip))
-      .slice(-1); // the topmost
+  const isNear = (to: Point, from: Point) =>
+    Math.hypot(to.x - from.x, to.y - from.y) <= TAP_PX * deps.pixel();
+
+  function isTap([start, ...way]: readonly Point[]): boolean {
+    return start === undefined || way.every((point) => isNear(point, start));
+  }
+
+  /** The topmost stroke at a point. */
+  function strokeAt(at: Point | undefined): InkStroke | null {
+    if (at === undefined) return null;
+    const tip = { from: at, to: at, radius: TIP_PX * deps.pixel() };
+    return deps.ink().findLast((stroke) => touchesStroke(stroke, tip)) ?? null;
   }
 
   return {
-    down(at, adds) {
+    down(at, press) {
       deps.begin();
-      const box = boxRound(deps.gathered());
-      const grip = box === null || adds ? null : gripAt(box, at, deps.pixel(), deps.handles());
+      const adds = press.adds || deps.adding();
+      const box = adds ? null : boxRound(deps.gathered());
+      const hold = { pixel: deps.pixel(), handles: deps.handles(), finger: press.finger };
+      const grip = box === null ? null : gripAt(box, at, hold);
       underway =
-        grip === null
+        box === null || grip === null
           ? { kind: "outline", adds, way: [at] }
-          : { kind: "pull", grip, from: at, shaping: null, to: null };
+          : { kind: "pull", grip, box, from: at, shaping: null, to: null };
     },
     move({ at, by, over }) {
       if (underway === null) return;
@@ -108,10 +128,9 @@ export function openGatherHand(deps: GatherHandDeps): GatherHand {
         deps.showOutline(underway.way);
         return;
       }
-      const box = boxRound(deps.gathered());
-      if (box === null) return;
-      const { grip, from } = underway;
-      const elsewhere = grip.kind === "move" ? over : null;
+      const { grip, box, from } = underway;
+      if (underway.shaping === null && isNear(at, from)) return; // a hand that only rests
+      const elsewhere = grip.kind === "move" ? over() : null;
       // Over another paper the strokes lie under the pointer there.
       underway.shaping = pulled(box, grip, from, elsewhere?.at ?? at);
       underway.to = elsewhere === null ? null : { panel: elsewhere.panel, view: elsewhere.view };

@@ -37,7 +37,7 @@ export function pressGathered(
     return true;
   }
   if (key === "Delete" || key === "Backspace") return rubOutGathered(room, workspace);
-  if (key === "Escape") return letGo(workspace);
+  if (key === "Escape") return letGo(room, workspace);
   const change = SHAPES[key];
   if (change === undefined) return false;
   shapeAboutMiddle(room, workspace, change);

@@ -1,7 +1,9 @@
 "use client";
 import { type RefObject, useEffect, useLayoutEffect, useRef } from "react";
 import { PANEL } from "../../lib/body";
+import type { Point } from "../../lib/geometry";
 import type { InkStroke } from "../../lib/sheet";
+import { handOf, sayPenDown } from "../_paper";
 import { useRoom } from "../_room";
 import { type PaperName, useWorkspaceStore } from "../_workspace";
 import { ROOM_FOR_HANDLES, transformOf } from "./gather-box";
@@ -34,21 +36,15 @@ export function useGatherHand(parts: GatherHandParts): void {
   useEffect(() => {
     const element = bench.current;
     if (element === null) return;
-    const down = (is: boolean) => {
-      workspace.getState().setPenDown(is);
-      if (is) room.review.hold();
-      else room.review.release();
-    };
-    const hand = openGatherHand({
+    const outline = openOutline((d) => now.current.outline.current?.setAttribute("d", d));
+    const gathering = openGatherHand({
       ink: () => now.current.ink,
       gathered: () => now.current.strokes,
       pixel: () => PANEL.width / now.current.width,
       handles: () => now.current.width >= ROOM_FOR_HANDLES,
       byBox: () => workspace.getState().gatherBy === "box",
-      showOutline(way) {
-        const line = way === null ? "" : way.map(({ x, y }) => `${x} ${y}`).join("L");
-        now.current.outline.current?.setAttribute("d", line === "" ? "" : `M${line}Z`);
-      },
+      adding: () => workspace.getState().gatherAdds,
+      showOutline: (way) => outline.show(way),
       showShaping(shaping) {
         const group = now.current.held.current;
         if (shaping === null) group?.removeAttribute("transform");
@@ -64,15 +60,32 @@ export function useGatherHand(parts: GatherHandParts): void {
         const same = gatherOver?.panel === paper?.panel && gatherOver?.view === paper?.view;
         if (!same) holdOver(paper);
       },
-      begin: () => down(true),
-      end: () => down(false),
+      begin: () => sayPenDown(room, workspace, true),
+      end: () => sayPenDown(room, workspace, false),
       gather(strokes) {
         const ids = strokes.map(({ id }) => id);
         workspace.getState().gather(ids.length === 0 ? null : { panel, view, ids });
-        if (ids.length > 0) element.focus({ preventScroll: true });
       },
       shape: (shaping, to) => shapeGathered(room, workspace, shaping, to),
     });
-    return listenToGathering(element, { panel, view }, hand);
+    const self = { panel, view };
+    return listenToGathering(element, { hand: handOf(room), self, gathering });
   }, [room, workspace, bench, panel, view]);
+}
+
+/** Shows the line drawn round strokes, at most once a frame: a long one is not cheap to write down. */
+function openOutline(write: (d: string) => void) {
+  let way: readonly Point[] | null = null;
+  let asked = 0;
+  function paint(): void {
+    asked = 0;
+    const line = (way ?? []).map(({ x, y }) => `${x.toFixed(1)} ${y.toFixed(1)}`).join("L");
+    write(line === "" ? "" : `M${line}Z`);
+  }
+  return {
+    show(next: readonly Point[] | null): void {
+      way = next;
+      if (asked === 0) asked = requestAnimationFrame(paint);
+    },
+  };
 }

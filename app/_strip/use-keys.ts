@@ -87,10 +87,10 @@ const LOOKING: Readonly<Record<string, Deed>> = {
     if (passOn !== null) doPassOn(room, workspace);
     else if (panel !== null) openDesk(panel);
   },
-  escape: ({ workspace }) => {
+  escape: ({ room, workspace }) => {
     const now = workspace.getState();
     if (now.passOn !== null) now.leavePassOn();
-    else if (letGo(workspace)) return;
+    else if (letGo(room, workspace)) return;
     else if (now.playing) now.play(false);
     else if (now.timing !== null) now.setTiming(null);
     else now.leaveDesk();
@@ -109,6 +109,10 @@ const DRAWING: Readonly<Record<string, Deed>> = {
   r: ({ workspace }) => workspace.getState().take("rub-out"),
   m: ({ workspace }) => workspace.getState().take("mark"),
   g: ({ workspace }) => workspace.getState().take("gather"),
+  l: ({ workspace }) => {
+    const { tool, gatherBy, setGatherBy } = workspace.getState();
+    if (tool === "gather") setGatherBy(gatherBy === "lasso" ? "box" : "lasso");
+  },
   "1": ({ workspace }) => workspace.getState().takeNib("fine"),
   "2": ({ workspace }) => workspace.getState().takeNib("broad"),
   "3": ({ workspace }) => workspace.getState().takeNib("under"),

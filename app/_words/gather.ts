@@ -9,7 +9,7 @@ export const gather = {
   lasso: "Lasso",
   box: "Box",
   all: "Gather all of this view",
-  none: "Draw round strokes, or tap one. Shift adds.",
+  none: "Draw round strokes, or tap one.",
   noPanel: "Tap a panel to take it in hand.",
   nothing: "Nothing is drawn in this view.",
   count: (count: number) => `${strokes(count)} gathered`,
@@ -28,6 +28,8 @@ export const gather = {
   to: "To",
   paper: (frame: number, pose: string, view: string) => `${frame} ${pose}, ${view}`,
   move: "Take there",
+  hold: "What is gathered",
+  add: "Add",
   remove: "Rub out",
   letGo: "Let go",
 } as const;

@@ -128,7 +128,7 @@ export const strip = {
     { keys: "← · →", does: "flip to the panel before or after" },
     { keys: "V", does: "side or front view in hand" },
     { keys: "Enter", does: "the panel in hand to the drawing desk" },
-    { keys: "Escape", does: "back to the strip, or stop playing" },
+    { keys: "Escape", does: "let go of what is gathered, stop playing, or back to the strip" },
     { keys: "Space", does: "play and stop" },
     { keys: "O", does: "onion skin: before, both, none" },
     { keys: "Alt ← · Alt →", does: "the panel in hand a frame earlier or later" },
@@ -138,8 +138,13 @@ export const strip = {
       does: "copy the pose, mirror it from the other step: shown before it is done",
     },
     { keys: "P · B", does: "foot to its footprint, raise or lower the body: likewise" },
+    { keys: "L", does: "gather with a lasso or a box; Shift adds to what is gathered" },
+    {
+      keys: "← → ↑ ↓ · + − · , .",
+      does: "move what is gathered (with Shift further), scale it, turn it",
+    },
     { keys: "N", does: "a new panel after the one in hand" },
-    { keys: "Delete", does: "remove the panel in hand" },
+    { keys: "Delete", does: "rub out what is gathered, else remove the panel in hand" },
     {
       keys: "Ctrl Z · Ctrl Shift Z · Ctrl Y",
       does: "undo, and redo by either: your own work only",

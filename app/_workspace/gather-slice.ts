@@ -17,19 +17,25 @@ export interface Gathered extends PaperName {
 /** What this person has gathered, and how. */
 export interface GatherSlice {
   readonly gatherBy: "lasso" | "box";
+  /** What is gathered next comes to what is gathered already. */
+  readonly gatherAdds: boolean;
   readonly gathered: Gathered | null;
   /** The other paper that gathered strokes are held over. */
   readonly gatherOver: PaperName | null;
   setGatherBy(way: "lasso" | "box"): void;
+  setGatherAdds(adds: boolean): void;
   gather(gathered: Gathered | null): void;
   holdOver(paper: PaperName | null): void;
 }
 
 export const createGatherSlice: StateCreator<Workspace, [], [], GatherSlice> = (set) => ({
   gatherBy: "lasso",
+  gatherAdds: false,
   gathered: null,
   gatherOver: null,
   setGatherBy: (gatherBy) => set({ gatherBy }),
-  gather: (gathered) => set({ gathered }),
+  setGatherAdds: (gatherAdds) => set({ gatherAdds }),
+  // Once nothing is gathered there is nothing to add to.
+  gather: (gathered) => set(gathered === null ? { gathered, gatherAdds: false } : { gathered }),
   holdOver: (gatherOver) => set({ gatherOver }),
 });

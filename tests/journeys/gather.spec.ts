@@ -12,7 +12,7 @@ import {
   paperAt,
 } from "../support/journey-papers";
 import { allSaved, exportSheet, startWalk } from "../support/journey-sheet";
-import { takePen } from "../support/pen";
+import { type ScreenPoint, takePen } from "../support/pen";
 
 const board = ownBoard();
 
@@ -44,15 +44,19 @@ async function strokesAt(page: Page, frame: number) {
 }
 
 /** Two lines on frame 1, at the drawing desk, and the gather tool in the hand. */
-async function twoLines(page: Page, title: string) {
+async function drawTwoLines(page: Page, title: string, draw: (way: ScreenPoint[]) => unknown) {
   await startWalk(page, board.url, title);
   await labelOf(page, 1).press("Enter");
   const paper = paperAt(page, 1);
-  const pen = await takePen(page);
-  await pen.draw(await onScreen(paper, across(300)));
-  await pen.draw(await onScreen(paper, across(800)));
+  await draw(await onScreen(paper, across(300)));
+  await draw(await onScreen(paper, across(800)));
   await page.keyboard.press("g");
-  return { paper, pen };
+  return paper;
+}
+
+async function twoLines(page: Page, title: string) {
+  const pen = await takePen(page);
+  return { paper: await drawTwoLines(page, title, (way) => pen.draw(way)), pen };
 }
 
 test("strokes are gathered with a lasso, moved, scaled, recoloured and rubbed out", async ({
@@ -172,16 +176,55 @@ test("the keyboard alone gathers, shapes and lets go", async ({ newcomer }) => {
   await tabTo(page, all);
   await page.keyboard.press("Enter");
   await expect(gathered(page).getByRole("status")).toHaveText("2 strokes gathered");
-  await tabTo(page, bench(paper));
+  await expect(bench(paper)).toBeFocused();
   for (const key of ["ArrowLeft", "+", "."]) await page.keyboard.press(key);
   const now = await strokesAt(page, 1);
   expect(now.map(({ id }) => id)).toEqual(before.map(({ id }) => id));
   for (const [n, stroke] of now.entries()) {
     expect(stroke.width).toBeGreaterThan(before[n]?.width ?? 0);
   }
-  await bench(paper).focus();
   await page.keyboard.press("Escape");
   await expect(all).toBeVisible();
+
+  await tabTo(page, all, "Shift+Tab");
+  await page.keyboard.press("Enter");
+  const to = gathered(page).getByRole("combobox", { name: /^To/ });
+  await tabTo(page, to, "Shift+Tab");
+  await to.selectOption("4 down, side");
+  await tabTo(page, gathered(page).getByRole("button", { name: "Take there" }));
+  await page.keyboard.press("Enter");
+  await expect(bench(paperAt(page, 4))).toBeFocused();
+  await page.keyboard.press("ArrowUp");
+  expect((await strokesAt(page, 4)).map(({ id }) => id)).toEqual(before.map(({ id }) => id));
+  expect(await strokesAt(page, 1)).toEqual([]);
+
+  await tabTo(page, gathered(page).getByRole("button", { name: "Let go" }), "Shift+Tab");
+  await page.keyboard.press("Enter");
+  await expect(gathered(page)).toBeFocused();
+  await page.keyboard.press("l");
+  const box = gathered(page).getByRole("button", { name: "Box" });
+  await expect(box).toHaveAttribute("aria-pressed", "true");
+});
+
+test("a pen without a keyboard adds to what is gathered, and lets one go", async ({ newcomer }) => {
+  const page = await newcomer();
+  const { paper, pen } = await twoLines(page, "Adding");
+  const told = gathered(page).getByRole("status");
+  const tapOn = async (y: number) => {
+    const [at] = await onScreen(paper, [{ x: 360, y }]);
+    if (at !== undefined) await pen.tap(at);
+  };
+  const [line] = await strokesAt(page, 1);
+  const y = line?.points.find(([x]) => x >= 355)?.[1] ?? 0;
+  await tapOn(y);
+  await expect(told).toHaveText("1 stroke gathered");
+  await gathered(page).getByRole("button", { name: "Add" }).click();
+  await pen.draw(await onScreen(paper, round(700, 920)));
+  await expect(told).toHaveText("2 strokes gathered");
+  await tapOn(y);
+  await expect(told).toHaveText("1 stroke gathered");
+  await gathered(page).getByRole("button", { name: "Let go" }).click();
+  await expect(told).toHaveText("Draw round strokes, or tap one.");
 });
 
 test("the rubber takes only what it touches, and undo makes the line whole", async ({
@@ -209,7 +252,7 @@ test("the rubber takes only what it touches, and undo makes the line whole", asy
 
 test("a finger gathers on a telephone, and two fingers do not", async ({ newcomer }) => {
   const page = await newcomer({ viewport: { width: 390, height: 844 }, hasTouch: true });
-  const { paper } = await twoLines(page, "Gathering by touch");
+  const paper = await drawTwoLines(page, "Gathering by touch", (way) => moveFingers(page, [way]));
   await moveFingers(page, [await onScreen(paper, round(200, 420))]);
   await expect(gathered(page).getByRole("status")).toHaveText("1 stroke gathered");
   await expectAccessible(page, "a stroke gathered on a telephone");

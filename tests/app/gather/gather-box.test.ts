@@ -1,10 +1,17 @@
 import { describe, expect, it } from "vitest";
-import { boxRound, gripAt, pulled, transformOf, turnHandle } from "../../../app/_gather/gather-box";
+import {
+  boxRound,
+  gripAt,
+  pulled,
+  shownBox,
+  transformOf,
+  turnHandle,
+} from "../../../app/_gather/gather-box";
 import { shapePoint } from "../../../lib/ink";
 import { strokeOf } from "../../support/strokes";
 
 const box = { left: 100, top: 100, right: 300, bottom: 200 };
-const PIXEL = 2; // panel units a CSS pixel
+const HOLD = { pixel: 2, handles: true, finger: false }; // two panel units a CSS pixel
 
 describe("the box round gathered strokes", () => {
   it("holds all their ink, width included, and is none round none", () => {
@@ -13,19 +20,37 @@ describe("the box round gathered strokes", () => {
     expect(boxRound([])).toBeNull();
   });
 
-  it("is taken by its corner, its turning handle or its inside", () => {
-    const grip = (x: number, y: number, handles = true) =>
-      gripAt(box, { x, y }, PIXEL, handles)?.kind ?? null;
-    expect(grip(303, 203)).toBe("scale");
-    expect(grip(200, turnHandle(box, PIXEL).y)).toBe("turn");
+  it("is shown a little clear of the ink, and taken by corner, turning handle or inside", () => {
+    const shown = shownBox(box, HOLD.pixel);
+    expect(shown.left).toBeLessThan(box.left);
+    expect(shown.bottom).toBeGreaterThan(box.bottom);
+    const grip = (x: number, y: number, hold = HOLD) => gripAt(box, { x, y }, hold)?.kind ?? null;
+    expect(grip(shown.right, shown.bottom)).toBe("scale");
+    expect(grip(200, turnHandle(shown, HOLD.pixel).y)).toBe("turn");
     expect(grip(200, 150)).toBe("move");
     expect(grip(500, 500)).toBeNull();
-    expect(grip(303, 203, false)).toBe("move");
+    const without = { ...HOLD, handles: false };
+    expect(grip(shown.right - 1, shown.bottom - 1, without)).toBe("move");
+  });
+
+  it("is met by a finger from 22 px on, by a pen from 13", () => {
+    const shown = shownBox(box, HOLD.pixel);
+    const at = (px: number) => ({ x: shown.right + px * HOLD.pixel, y: shown.bottom });
+    const grip = (px: number, finger: boolean) => gripAt(box, at(px), { ...HOLD, finger });
+    expect([grip(12, false), grip(21, true)].map((one) => one?.kind)).toEqual(["scale", "scale"]);
+    expect([grip(14, false), grip(23, true)]).toEqual([null, null]);
+  });
+
+  it("is moved by its middle, however small it is", () => {
+    const dot = { left: 99, top: 99, right: 101, bottom: 101 };
+    for (const finger of [false, true]) {
+      expect(gripAt(dot, { x: 100, y: 100 }, { ...HOLD, finger })?.kind).toBe("move");
+    }
   });
 
   it("has its turning handle below where there is no paper above", () => {
-    expect(turnHandle({ ...box, top: 10 }, PIXEL).y).toBeGreaterThan(box.bottom);
-    expect(turnHandle(box, PIXEL).y).toBeLessThan(box.top);
+    expect(turnHandle({ ...box, top: 10 }, HOLD.pixel).y).toBeGreaterThan(box.bottom);
+    expect(turnHandle(box, HOLD.pixel).y).toBeLessThan(box.top);
   });
 });
 
@@ -36,7 +61,7 @@ describe("pulling the box", () => {
   });
 
   it("scales about the corner across, which stays, and never to nothing", () => {
-    const grip = gripAt(box, { x: 300, y: 200 }, PIXEL, true);
+    const grip = gripAt(box, { x: 310, y: 210 }, HOLD);
     if (grip === null) throw new Error("a corner is there");
     const twice = pulled(box, grip, { x: 300, y: 200 }, { x: 500, y: 300 });
     expect(shapePoint({ x: 300, y: 200 }, twice)).toEqual({ x: 500, y: 300 });
