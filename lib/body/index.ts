@@ -1,6 +1,8 @@
 export { BONES, type Bone, bonesOf, type DrawnBone } from "./bones";
 export type { Build } from "./build";
 export { type CentreOfMass, centreOfMass } from "./centre-of-mass";
+export { type FigureSize, figureSizeOf } from "./figure/figure-size";
+export { measuredSize } from "./figure/measured-size";
 export { FOOT_MODEL_PRECISION, withFootOfStand } from "./foot-of-stand";
 export {
   type FrontPoint,

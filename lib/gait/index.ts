@@ -1,6 +1,7 @@
 export type { Answer, NoReading, Value } from "./answer";
 export { applyFix } from "./apply-fix";
 export { cadence } from "./cadence";
+export { FIGURE_PRECISION, type PlacedFigure, placedFigure } from "./figure/placed-figure";
 export {
   type CannotTell,
   CHECK_IDS,
@@ -16,6 +17,7 @@ export {
 } from "./finding";
 export type { Fix, FixChange, MovedMark } from "./fix";
 export { fixFor } from "./fix-for";
+export { bearingFeet } from "./foot";
 export { FOOT_STATES, type FootState, type FootTold } from "./foot-state";
 export type { FootSpan } from "./footfalls";
 export { froude } from "./froude";
@@ -36,6 +38,7 @@ export {
 export { POSE_SHARES } from "./pose-shares";
 export type { Quieted, QuietTopic } from "./quiet";
 export { type Review, reviewWalk } from "./review-walk";
+export { stanceOf } from "./stance";
 export { findSteps, type Step } from "./step";
 export type { StepReading } from "./step-readings";
 export { symmetryIndex } from "./symmetry-index";

@@ -1,3 +1,4 @@
+export { type ArmSwing, type BodySwing, bodySwing } from "./body-swing";
 export {
   type EvenFrame,
   type EvenLayout,
@@ -10,5 +11,6 @@ export {
 export { type Exposure, nearestDrawn, nextDrawn } from "./exposure";
 export type { Frame } from "./frame";
 export { type Kept, lastHeld, poseOn } from "./hold";
+export { type LegAngles, legAngles } from "./leg-angles";
 export { POSES, type PoseName } from "./pose";
 export { type Moment, roomIn, type Span, spreadFrames } from "./spread-frames";

@@ -1,5 +1,12 @@
-import { type JointName, limbJoint, otherSide, type Side } from "../../body";
-import { findSteps, groundMark, type Step, type WalkPanel, walkLegLength } from "../../gait";
+import { type JointName, limbJoint, type Side } from "../../body";
+import {
+  findSteps,
+  groundMark,
+  type Step,
+  stanceOf,
+  type WalkPanel,
+  walkLegLength,
+} from "../../gait";
 import type { PanelId, Sheet } from "../sheet";
 import { walkOf } from "../walk-of";
 import { footJoints } from "./foot-parts";
@@ -57,21 +64,6 @@ export function footOnPrint(sheet: Sheet, panelId: PanelId, side: Side): PassOn 
 
 function needsOf(side: Side): string {
   return `the ${side} ball or heel marked here and where the foot was put down, and a place for both panels`;
-}
-
-/** The step whose weight the foot carries, up to the moment it leaves the ground in the next one. */
-function stanceOf(steps: readonly Step[], panel: WalkPanel, side: Side): Step | null {
-  const at = steps.findIndex(({ panels }) => panels.includes(panel));
-  const step = steps[at];
-  if (step === undefined) {
-    const last = steps.find(({ next }) => next === panel); // the contact that closes the loop
-    return last?.weightOn === side ? last : null;
-  }
-  if (step.weightOn === side) return step;
-  const before = steps[at - 1];
-  const leaving = panel === step.contact || panel === step.down;
-  const planted = before?.weightOn === side && step.weightOn === otherSide(side) && leaving;
-  return planted ? before : null;
 }
 
 /** Where the foot may be looked for, the best first. */
