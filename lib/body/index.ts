@@ -1,3 +1,4 @@
+export { BODY, CHEST, footJoints } from "./body-parts";
 export { BONES, type Bone, bonesOf, type DrawnBone } from "./bones";
 export type { Build } from "./build";
 export { type CentreOfMass, centreOfMass } from "./centre-of-mass";
@@ -19,6 +20,11 @@ export type { Mark, PoseMarks, ViewMarks } from "./mark";
 export { markOf } from "./mark-of";
 export { mirroredMarks, partnerOf } from "./mirrored-marks";
 export { PANEL } from "./panel-space";
+export { followedInHeight } from "./pull/followed-in-height";
+export type { Pull } from "./pull/pull";
+export { pulledFigure } from "./pull/pulled-figure";
+export { pulledPose } from "./pull/pulled-pose";
+export { hundredth, putMark, shiftedMarks } from "./shifted-marks";
 export { limbJoint, otherSide } from "./side";
 export { type SolvedKnee, solvedKnee } from "./solved-knee";
 export { type Bend, bendOf, beyondReach, middleJoint, type TwoBones } from "./two-bone";

@@ -50,7 +50,10 @@ export function lowest(points: readonly FootPoint[]): FootPoint | null {
  * The feet that stand on the ground in a pose: both on the stand and at a contact, else the one
  * that carries. Null where nobody said which.
  */
-export function bearingFeet({ pose, weightOn }: WalkPanel): readonly Side[] | null {
+export function bearingFeet({
+  pose,
+  weightOn,
+}: Pick<WalkPanel, "pose" | "weightOn">): readonly Side[] | null {
   if (pose === "stand" || pose === "contact") return SIDES;
   return weightOn === null ? null : [weightOn];
 }

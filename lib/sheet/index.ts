@@ -53,6 +53,7 @@ export { keepOnPurpose } from "./verbs/keep-on-purpose";
 export { liftMark } from "./verbs/lift-mark";
 export { mirrorPose } from "./verbs/mirror-pose";
 export { placeMark } from "./verbs/place-mark";
+export { placeMarks } from "./verbs/place-marks";
 export { redrawDone } from "./verbs/redraw-done";
 export { relabelPanel } from "./verbs/relabel-panel";
 export { removePanel } from "./verbs/remove-panel";

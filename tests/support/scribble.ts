@@ -31,6 +31,7 @@ import {
   type Panel,
   type PanelId,
   placeMark,
+  placeMarks,
   readCritique,
   readSheet,
   redrawDone,
@@ -69,6 +70,17 @@ const ACTS: Readonly<Record<string, (turn: Turn) => void>> = {
   mark: ({ peer, panel, throws }) => {
     const mark = { x: throws.below(720), y: throws.below(1200), precision: 2 };
     placeMark(peer.doc, panel, throws.of(VIEWS), throws.of(FEW_JOINTS), mark);
+  },
+  marks: ({ peer, panel, throws }) => {
+    const { side, front } = throws.of(FIGURES).marks;
+    placeMarks(
+      peer.doc,
+      panel,
+      throws.of([
+        { side, front },
+        { side, front: {} },
+      ]),
+    );
   },
   lift: ({ peer, panel, throws }) =>
     liftMark(peer.doc, panel, throws.of(VIEWS), throws.of(FEW_JOINTS)),
