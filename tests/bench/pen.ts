@@ -35,12 +35,15 @@ export async function benchPen(): Promise<Row[]> {
     await page.keyboard.press("Enter"); // the drawing desk, on the panel just drawn on
     await settled(page);
     const desk = await draw(page, "figure[data-panel][data-view=side]");
+    await page.keyboard.press("g"); // lines round strokes, and pulls at what they gathered
+    const gathering = await draw(page, "figure[data-panel][data-view=side]");
     return [
       { what: `${CROWD.panels} panels × ${CROWD.strokesAPanel} strokes`, figure: kilobytes(file) },
       ...opened,
       { what: "frames at rest", figure: idle },
       ...strip.map(({ what, figure }) => ({ what: `strip: ${what}`, figure })),
       ...desk.map(({ what, figure }) => ({ what: `desk: ${what}`, figure })),
+      ...gathering.map(({ what, figure }) => ({ what: `desk, gathering: ${what}`, figure })),
     ];
   } finally {
     await browser.close();
