@@ -26,6 +26,7 @@ export function GatherOptions() {
       <p className={styles.told} role="status">
         {count === 0 ? words.none : words.count(count)}
       </p>
+      {count > 0 && <p className={styles.keys}>{words.keys}</p>}
       {count === 0 ? <GatherAll /> : <GatheredDeeds onGone={() => options.current?.focus()} />}
     </section>
   );

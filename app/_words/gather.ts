@@ -12,6 +12,7 @@ export const gather = {
   none: "Draw round strokes, or tap one.",
   noPanel: "Tap a panel to take it in hand.",
   nothing: "Nothing is drawn in this view.",
+  keys: "Arrows move, + − scale, , . turn; Shift adds.",
   count: (count: number) => `${strokes(count)} gathered`,
   bench: (view: View, count: number) =>
     count === 0

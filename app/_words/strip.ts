@@ -138,10 +138,9 @@ export const strip = {
       does: "copy the pose, mirror it from the other step: shown before it is done",
     },
     { keys: "P · B", does: "foot to its footprint, raise or lower the body: likewise" },
-    { keys: "L", does: "gather with a lasso or a box; Shift adds to what is gathered" },
     {
-      keys: "← → ↑ ↓ · + − · , .",
-      does: "move what is gathered (with Shift further), scale it, turn it",
+      keys: "L",
+      does: "gather with a lasso or a box; arrows move what is gathered, + and − scale, comma and full stop turn",
     },
     { keys: "N", does: "a new panel after the one in hand" },
     { keys: "Delete", does: "rub out what is gathered, else remove the panel in hand" },
