@@ -46,9 +46,11 @@ export const HEAD_FIELDS: {
   credit: text(2000), // characters; no source, generous: a page of names
 };
 
-/** A panel's fields beside its marks, its ink, and what of it is to redraw. */
+/** A panel's fields beside its marks, its ink, its pictures, and what of it is to redraw. */
 export const PANEL_FIELDS: {
-  readonly [K in keyof Omit<Panel, "id" | "marks" | "toRedraw" | "ink">]: Field<Panel[K]>;
+  readonly [K in keyof Omit<Panel, "id" | "marks" | "toRedraw" | "ink" | "pictures">]: Field<
+    Panel[K]
+  >;
 } = {
   frame: whole(1, MAX_FRAME),
   hold: whole(0, 10_000), // frames; no source, generous
@@ -103,6 +105,42 @@ export const MARK_FIELD: Field<MarkTriple> = {
     if (!(Array.isArray(value) && value.length === 3)) return false;
     const [x, y, precision] = value;
     return isNear(x) && isNear(y) && isNear(precision) && precision >= 0;
+  },
+};
+
+/** A picture under a view as the document holds it: one value, so its place never parts in a merge. */
+export type PictureTuple = readonly [
+  picture: string,
+  x: number,
+  y: number,
+  width: number,
+  height: number,
+  dim: number,
+];
+
+const PICTURE_ID = /^[A-Za-z0-9_-]{43}$/; // 32 bytes of SHA-256 in base64url (RFC 4648)
+/** Panel units; our own choice: smaller is lost under a pencil, larger is a few pixels of it. */
+export const PICTURE_SIZE = { least: 24, most: 14_400 } as const;
+const LENGTH = within(PICTURE_SIZE.least, PICTURE_SIZE.most);
+const SHARE = within(0, 1);
+
+export const PICTURE_FIELD: Field<PictureTuple> = {
+  expected:
+    `[picture, x, y, width, height, dim], the picture by its 43 characters, ` +
+    `x and y numbers from -${FAR} to ${FAR}, ` +
+    `width and height ${PICTURE_SIZE.least} to ${PICTURE_SIZE.most}, dim 0 to 1`,
+  fits: (value): value is PictureTuple => {
+    if (!(Array.isArray(value) && value.length === 6)) return false;
+    const [picture, x, y, width, height, dim] = value;
+    return (
+      typeof picture === "string" &&
+      PICTURE_ID.test(picture) &&
+      isNear(x) &&
+      isNear(y) &&
+      LENGTH.fits(width) &&
+      LENGTH.fits(height) &&
+      SHARE.fits(dim)
+    );
   },
 };
 

@@ -4,6 +4,7 @@ export { capturedExample } from "./captured-example";
 export type { Critique } from "./critique";
 export { type CritiqueView, openCritiqueView } from "./critique-view";
 export { brindleExample } from "./demo/brindle-example";
+export { PICTURE_SIZE } from "./fields";
 export { layOut } from "./lay-out";
 export { MIGRATIONS, type Migration, type Migrations, migrate } from "./migrate";
 export { type Chance, newEntryId, newPanelId, newStrokeId } from "./new-id";
@@ -22,6 +23,9 @@ export type {
   InkStroke,
   Panel,
   PanelId,
+  PictureId,
+  PicturePlace,
+  PictureUnder,
   Sheet,
   SheetHead,
   StrokeId,
@@ -52,8 +56,10 @@ export { footOnFootprint } from "./verbs/foot-on-footprint";
 export { keepOnPurpose } from "./verbs/keep-on-purpose";
 export { liftMark } from "./verbs/lift-mark";
 export { mirrorPose } from "./verbs/mirror-pose";
+export { movePicture } from "./verbs/move-picture";
 export { placeMark } from "./verbs/place-mark";
 export { placeMarks } from "./verbs/place-marks";
+export { putPicture } from "./verbs/put-picture";
 export { redrawDone } from "./verbs/redraw-done";
 export { relabelPanel } from "./verbs/relabel-panel";
 export { removePanel } from "./verbs/remove-panel";
@@ -64,6 +70,7 @@ export { setHold } from "./verbs/set-hold";
 export { setPlace } from "./verbs/set-place";
 export { shiftBody } from "./verbs/shift-body";
 export { slidePanel } from "./verbs/slide-panel";
+export { takePicture } from "./verbs/take-picture";
 export { type StrokeChange, transformStrokes } from "./verbs/transform-strokes";
 export { walkOf } from "./walk-of";
 export { prepareCritique, writeSheet } from "./write-sheet";

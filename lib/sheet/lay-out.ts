@@ -69,5 +69,6 @@ export function emptyPanel(
     marks: { side: {}, front: {} },
     toRedraw: { side: false, front: false },
     ink: { side: [], front: [] },
+    pictures: { side: null, front: null },
   };
 }

@@ -2,6 +2,7 @@ import { JOINTS, type JointName, type Mark, type PoseMarks, type ViewMarks } fro
 import { VIEWS, type View } from "../geometry";
 import { isId } from "../ink";
 import { MARK_FIELD, PANEL_FIELDS } from "./fields";
+import { isPictureKey, readPictures } from "./read-pictures";
 import { isMap } from "./schema";
 import type { Panel, PanelId } from "./sheet";
 import { REDRAW_KEYS } from "./to-redraw";
@@ -57,6 +58,7 @@ export function readPanel(
     place: PANEL_FIELDS.place.fits(place) ? place : (skip("place") ?? null),
     marks: readMarks(map, (key) => skipped(`${id}.${key}`)),
     toRedraw: { side: map.get("redraw.side") === true, front: map.get("redraw.front") === true },
+    pictures: readPictures(map, (key) => skipped(`${id}.${key}`)),
   };
 }
 
@@ -69,7 +71,7 @@ function readMarks(
     const named = MARK_KEYS.get(key);
     if (named === undefined) {
       const isSign = REDRAW_KEYS.has(key) && value === true;
-      if (key.includes(".") && !isSign) skipped(key);
+      if (key.includes(".") && !isSign && !isPictureKey(key)) skipped(key);
     } else if (MARK_FIELD.fits(value)) {
       const [x, y, precision] = value;
       found[named.view][named.joint] = { x, y, precision };

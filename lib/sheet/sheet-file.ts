@@ -14,7 +14,7 @@ export const MAX_SHEET_FILE_BYTES = 16 * 1024 * 1024;
 export type FileStroke = Omit<InkStroke, "panel" | "view">;
 
 /** A panel in a file: marks as [x, y, precision], ink as lists of [x, y, pressure]. */
-export interface FilePanel extends Omit<Panel, "marks" | "toRedraw" | "ink"> {
+export interface FilePanel extends Omit<Panel, "marks" | "toRedraw" | "ink" | "pictures"> {
   readonly marks: Readonly<Record<View, { readonly [J in JointName]?: MarkTriple }>>;
   /** Absent where the ink follows the marks in both views, and in older files. */
   readonly toRedraw?: Panel["toRedraw"];
@@ -33,7 +33,8 @@ export interface SheetFile {
 
 /**
  * A sheet as a plain JSON object. Nothing is lost that the document keeps: ink to 1/16 of a panel unit,
- * pressure to 1/63.
+ * pressure to 1/63. Pictures under the paper are not the sheet's own work and stay behind: their bytes
+ * lie beside the document, and a file that named them would open without them elsewhere.
  */
 export function toSheetFile({ head, panels, onPurpose = [] }: HandedSheet): SheetFile {
   return {

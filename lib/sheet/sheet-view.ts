@@ -5,6 +5,7 @@ import { byFrame } from "./order";
 import { PanelInk } from "./panel-ink";
 import { readHead } from "./read-head";
 import { type BarePanel, readPanel } from "./read-panel";
+import { keepingPictures } from "./read-pictures";
 import { headOf, panelsOf, strokesOf } from "./schema";
 import type { Panel, PanelId, Sheet, SheetHead, StrokeId } from "./sheet";
 
@@ -147,7 +148,7 @@ class SheetKeeper {
       map === undefined
         ? this.#noting(`panel ${id}`, () => null)
         : this.#noting(`panel ${id}`, (skip) => readPanel(id, map, skip));
-    this.#bare.set(id, now && before ? keepingMarks(now, before) : now);
+    this.#bare.set(id, now && before ? keepingParts(now, before) : now);
   }
 
   #putTogether(id: PanelId): void {
@@ -164,8 +165,11 @@ class SheetKeeper {
   }
 }
 
-/** A panel whose marks are the ones it had where they did not change, so that what hangs on them holds. */
-function keepingMarks(now: BarePanel, before: BarePanel): BarePanel {
+/**
+ * A panel whose marks and pictures are the ones it had where they did not change, so that what hangs
+ * on them holds.
+ */
+function keepingParts(now: BarePanel, before: BarePanel): BarePanel {
   const side = sameMarks(now.marks.side, before.marks.side) ? before.marks.side : now.marks.side;
   const front = sameMarks(now.marks.front, before.marks.front)
     ? before.marks.front
@@ -176,6 +180,7 @@ function keepingMarks(now: BarePanel, before: BarePanel): BarePanel {
     ...now,
     marks: same ? before.marks : { side, front },
     toRedraw: redrawn ? now.toRedraw : before.toRedraw,
+    pictures: keepingPictures(now.pictures, before.pictures),
   };
 }
 

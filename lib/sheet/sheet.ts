@@ -36,6 +36,26 @@ export interface InkStroke extends Stroke {
   readonly id: StrokeId;
 }
 
+/** A picture's own bytes: the SHA-256 of them, 43 base64url characters. */
+export type PictureId = string;
+
+/** Where a picture lies under a view, and how far it is dimmed. */
+export interface PicturePlace {
+  /** Its upper left corner, panel units, y down. It may reach beyond the paper. */
+  readonly x: number;
+  readonly y: number;
+  /** Panel units. */
+  readonly width: number;
+  readonly height: number;
+  /** The share of it that the paper takes away: 0 shows it as it is, 1 not at all. */
+  readonly dim: number;
+}
+
+/** A reference picture under one view of a panel. Its bytes are kept beside the sheet, by its id. */
+export interface PictureUnder extends PicturePlace {
+  readonly picture: PictureId;
+}
+
 export interface Panel {
   readonly id: PanelId;
   readonly frame: Frame;
@@ -49,6 +69,8 @@ export interface Panel {
   readonly toRedraw: Readonly<Record<View, boolean>>;
   /** Ink by view, in drawing order (z, then id). */
   readonly ink: Readonly<Record<View, readonly InkStroke[]>>;
+  /** What lies under each view; null: nothing. */
+  readonly pictures: Readonly<Record<View, PictureUnder | null>>;
 }
 
 /** A sheet as plain values: the same object until something changes. */

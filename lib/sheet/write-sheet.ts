@@ -4,6 +4,7 @@ import type { OnPurpose } from "../gait";
 import { VIEWS } from "../geometry";
 import { packStroke } from "../ink";
 import { markKey } from "./read-panel";
+import { pictureKey, pictureTuple } from "./read-pictures";
 import { requireOnPurpose } from "./require-on-purpose";
 import { CRITIQUE, headOf, ORIGIN, onPurposeIn, panelsOf, SCHEMA, strokesOf } from "./schema";
 import type { Panel, Sheet } from "./sheet";
@@ -43,12 +44,14 @@ export function prepareCritique(doc: Y.Doc, onPurpose: readonly OnPurpose[] = []
   }, ORIGIN.ground);
 }
 
-/** A panel's map, with its marks, ready to be put into the document. */
+/** A panel's map, with its marks and pictures, ready to be put into the document. */
 export function panelMap(panel: Omit<Panel, "id" | "ink">): Y.Map<unknown> {
-  const { frame, hold, pose, weightOn, place, marks, toRedraw } = panel;
+  const { frame, hold, pose, weightOn, place, marks, toRedraw, pictures } = panel;
   const map = new Y.Map<unknown>(Object.entries({ frame, hold, pose, weightOn, place }));
   for (const view of VIEWS) {
     if (toRedraw[view]) map.set(redrawKey(view), true);
+    const picture = pictures[view];
+    if (picture !== null) map.set(pictureKey(view), pictureTuple(picture));
     for (const joint of JOINTS) {
       const mark = marks[view][joint];
       if (mark !== undefined) map.set(markKey(view, joint), [mark.x, mark.y, mark.precision]);

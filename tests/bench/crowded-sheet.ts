@@ -46,6 +46,7 @@ export function crowdedSheetText({ panels, strokesAPanel, pointsAStroke }: Crowd
         marks: { side: {}, front: {} },
         toRedraw: { side: false, front: false },
         ink: { side: inkOf(id, "side", strokesAPanel - front), front: inkOf(id, "front", front) },
+        pictures: { side: null, front: null },
       };
     }),
   };

@@ -25,6 +25,7 @@ import {
   leastFrames,
   liftMark,
   mirrorPose,
+  movePicture,
   newEntryId,
   newPanelId,
   newStrokeId,
@@ -32,6 +33,7 @@ import {
   type PanelId,
   placeMark,
   placeMarks,
+  putPicture,
   readCritique,
   readSheet,
   redrawDone,
@@ -44,6 +46,7 @@ import {
   setPlace,
   shiftBody,
   slidePanel,
+  takePicture,
   transformStrokes,
 } from "../../lib/sheet";
 import type { Dice } from "./dice";
@@ -61,6 +64,7 @@ interface Turn {
 const FEW_JOINTS = JOINTS.slice(0, 5); // so that two meet on one
 /** Whole figures, so that what is passed on has feet and knees. */
 const FIGURES = capturedExample(ids()).panels;
+const PICTURES = ["a", "b"].map((letter) => letter.repeat(43)); // as long as an id of 32 bytes
 const noId = () => "unwanted";
 const FEW_HEIGHTS = 4; // so that ties are settled by id
 
@@ -147,6 +151,17 @@ const ACTS: Readonly<Record<string, (turn: Turn) => void>> = {
     const known = readCritique(peer.critique).onPurpose;
     if (known.length > 0) dropOnPurpose(peer.critique, throws.of(known).id);
   },
+  picture: ({ peer, panels, throws }) => {
+    const some = panels.filter(() => throws.below(3) === 0).map(({ id }) => id);
+    const picture = throws.of(PICTURES);
+    const place = { x: throws.below(720), y: throws.below(1200), width: 300, height: 400 };
+    putPicture(peer.doc, some, throws.of(VIEWS), { picture, ...place, dim: throws.below(5) / 4 });
+  },
+  "move picture": ({ peer, panel, throws }) => {
+    const place = { x: throws.below(720) - 360, width: 24 + throws.below(720) };
+    movePicture(peer.doc, panel, throws.of(VIEWS), throws.of([place, { dim: 0.25 }]));
+  },
+  "take picture": ({ peer, panel, throws }) => takePicture(peer.doc, panel, throws.of(VIEWS)),
   undo: ({ peer }) => void peer.undo.undo(),
   redo: ({ peer }) => void peer.undo.redo(),
   meet: ({ people, peer, throws }) => meet([peer, throws.of(people)]),

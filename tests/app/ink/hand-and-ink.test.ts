@@ -88,6 +88,7 @@ describe("onion skin", () => {
       marks: { side: {}, front: {} },
       toRedraw: { side: false, front: false },
       ink: { side: [], front: [] },
+      pictures: { side: null, front: null },
     }),
   );
   const seen = (id: string, before: number, after: number) =>

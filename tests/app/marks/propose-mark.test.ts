@@ -13,6 +13,7 @@ const panel = (id: string, frame: number, side: ViewMarks = {}): Panel => ({
   marks: { side, front: {} },
   toRedraw: { side: false, front: false },
   ink: { side: [], front: [] },
+  pictures: { side: null, front: null },
 });
 const knee = (x: number): ViewMarks => ({ "left-knee": { x, y: 850, precision: 2.1 } });
 
