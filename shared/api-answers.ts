@@ -35,6 +35,11 @@ export interface LinksListed {
   readonly links: readonly LinkListed[];
 }
 
+/** 201 of POST /api/sheets/:id/pictures. Base64url SHA-256 of the bytes: the same picture, the same id. */
+export interface PictureStored {
+  readonly picture: string;
+}
+
 /** Every answer that is not a success. Branch on the code; the message is for a person. */
 export interface ApiError {
   readonly code: string;

@@ -24,6 +24,21 @@ export const LIMITS = {
 /** A sheet file may be this large; the library reads none that is larger. Bytes. */
 export const SHEET_FILE_BYTES = 16 * MIB;
 
+/**
+ * A reference picture under the paper. Our own choice, no source. A view is 720 × 1200 panel units; at
+ * 2048 pixels a picture that fills it has more than one for each pixel of a view drawn large.
+ */
+export const PICTURE_LIMITS = {
+  /** What the page encodes it to, and the most the hub takes. Bytes. */
+  bytes: 2 * MIB,
+  /** Its longest side after encoding, and the most the hub takes. Pixels. */
+  side: 2048,
+  /** The largest file a page opens to encode it. Bytes. */
+  fileBytes: 64 * MIB,
+  /** The most a page decodes, four bytes of memory for each. Pixels. */
+  filePixels: 100_000_000,
+} as const;
+
 export type Limits = { readonly [Name in keyof typeof LIMITS]: number };
 
 /** What only the hub needs to know. Bytes and milliseconds. */
@@ -45,4 +60,6 @@ export const HUB_LIMITS = {
   roomLingerMs: 30_000,
   /** A sheet file goes inside JSON, where each of its quotes and line ends takes two bytes. */
   requestBytes: 2 * SHEET_FILE_BYTES + MIB,
+  /** All pictures of one sheet together, taken ones too, since undo brings those back. */
+  blobBytes: 128 * MIB,
 } as const;

@@ -6,15 +6,16 @@ import { createSheet } from "./create-sheet";
 import type { Call, DoorDeps } from "./doors";
 import { enterSheet } from "./enter";
 import { createLink, listLinks, revokeLink } from "./links";
+import { seePicture, storePicture } from "./pictures";
 import { seeSheet } from "./sheet";
 
 interface Route {
   readonly method: "GET" | "POST" | "DELETE";
   readonly path: RegExp;
-  readonly door: (call: Call, sheet: SheetId, link: string) => Promise<void>;
+  readonly door: (call: Call, sheet: SheetId, part: string) => Promise<void>;
 }
 
-/** Every door of the API. The first group of a path is a sheet, the second a link. */
+/** Every door of the API. The first group of a path is a sheet, the second a link or a picture. */
 const ROUTES: readonly Route[] = [
   { method: "POST", path: /^\/api\/sheets$/, door: createSheet },
   { method: "POST", path: /^\/api\/enter$/, door: enterSheet },
@@ -22,6 +23,8 @@ const ROUTES: readonly Route[] = [
   { method: "POST", path: /^\/api\/sheets\/([^/]+)\/links$/, door: createLink },
   { method: "GET", path: /^\/api\/sheets\/([^/]+)\/links$/, door: listLinks },
   { method: "DELETE", path: /^\/api\/sheets\/([^/]+)\/links\/([^/]+)$/, door: revokeLink },
+  { method: "POST", path: /^\/api\/sheets\/([^/]+)\/pictures$/, door: storePicture },
+  { method: "GET", path: /^\/api\/sheets\/([^/]+)\/pictures\/([^/]+)$/, door: seePicture },
 ];
 
 const NO_SHEET = "------------";
@@ -51,8 +54,8 @@ async function dispatch(call: Call, path: string): Promise<void> {
   if (method !== "GET" && !isOwnOrigin(call.request, call.address)) {
     throw new ApiRefusal(403, "foreign-origin", "the request comes from another site's page");
   }
-  const [, sheetText, link = ""] = route.path.exec(path) ?? [];
-  await route.door(call, sheetIn(sheetText), link);
+  const [, sheetText, part = ""] = route.path.exec(path) ?? [];
+  await route.door(call, sheetIn(sheetText), part);
 }
 
 /** What is no id names no sheet. A path without one has a door that does not ask for it. */

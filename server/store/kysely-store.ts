@@ -1,4 +1,5 @@
 import type { Kysely } from "kysely";
+import { loadBlob, putBlob } from "./blobs";
 import { enter, grantOf } from "./grants";
 import { addLink, listLinks, revokeLink } from "./links";
 import { migrate } from "./migrations";
@@ -20,6 +21,8 @@ export async function openKyselyStore(db: Kysely<Schema>, dialect: Dialect): Pro
     revokeLink: (sheet, link, at) => named(revokeLink(db, { sheet, link, at })),
     enter: (entry) => named(enter(db, entry)),
     grantOf: (device, sheet) => named(grantOf(db, device, sheet)),
+    putBlob: (blob) => named(putBlob(db, blob)),
+    loadBlob: (sheet, blob) => named(loadBlob(db, sheet, blob)),
     close: () => named(db.destroy()),
   };
 }

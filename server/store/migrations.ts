@@ -8,6 +8,7 @@ import type { Dialect, Schema } from "./schema";
 export async function migrate(db: Kysely<Schema>, dialect: Dialect): Promise<void> {
   const migrations: Record<string, Migration> = {
     "0001-first-tables": { up: (to) => firstTables(to, dialect) },
+    "0002-blobs": { up: (to) => blobTable(to, dialect) },
   };
   const migrator = new Migrator({ db, provider: { getMigrations: async () => migrations } });
   const { error } = await migrator.migrateToLatest();
@@ -69,5 +70,18 @@ async function accessTables(db: Kysely<unknown>, dialect: Dialect): Promise<void
     .addColumn("link_id", "text", (column) => column.notNull().references("links.id"))
     .addColumn("created_at", "bigint", (column) => column.notNull())
     .addPrimaryKeyConstraint("grants_once", ["device_sha256", "link_id"])
+    .execute();
+}
+
+async function blobTable(db: Kysely<unknown>, dialect: Dialect): Promise<void> {
+  await db.schema
+    .createTable("blobs")
+    .addColumn("sheet_id", "text", (column) => column.notNull().references("sheets.id"))
+    .addColumn("id", "text", (column) => column.notNull())
+    .addColumn("media_type", "text", (column) => column.notNull())
+    .addColumn("size", "integer", (column) => column.notNull())
+    .addColumn("bytes", sql.raw(dialect.bytes), (column) => column.notNull())
+    .addColumn("created_at", "bigint", (column) => column.notNull())
+    .addPrimaryKeyConstraint("blobs_once", ["sheet_id", "id"])
     .execute();
 }

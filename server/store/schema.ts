@@ -43,6 +43,17 @@ export interface Schema {
     link_id: string;
     created_at: number;
   };
+  /** Bytes beside a sheet: its reference pictures. */
+  blobs: {
+    sheet_id: string;
+    /** SHA-256 of the bytes, base64url. */
+    id: string;
+    media_type: string;
+    /** Bytes. */
+    size: number;
+    bytes: Uint8Array;
+    created_at: number;
+  };
 }
 
 /** Where the two databases say the same thing in different words. */

@@ -12,6 +12,8 @@ const METHODS: readonly (keyof Store)[] = [
   "revokeLink",
   "enter",
   "grantOf",
+  "putBlob",
+  "loadBlob",
 ];
 
 interface Waiting {

@@ -30,6 +30,14 @@ export interface Store {
   /** What a device may do on a sheet: its strongest link that is not revoked. */
   grantOf(device: Uint8Array, sheet: SheetId): Promise<Grant | null>;
 
+  /**
+   * Keeps bytes beside a sheet, under the sum that names them; the same bytes are kept once. Nothing
+   * is kept that would take the sheet's blobs over `sheetBytes` together.
+   */
+  putBlob(blob: NewBlob): Promise<"stored" | "sheet-full">;
+  /** Null if the sheet has no such blob, whatever another sheet has. */
+  loadBlob(sheet: SheetId, blob: string): Promise<StoredBlob | null>;
+
   close(): Promise<void>;
 }
 
@@ -67,6 +75,22 @@ export interface StoredLink {
   readonly label: string;
   readonly createdAt: number;
   readonly revokedAt: number | null;
+}
+
+export interface NewBlob {
+  readonly sheet: SheetId;
+  /** SHA-256 of the bytes, base64url. */
+  readonly blob: string;
+  readonly mediaType: string;
+  readonly bytes: Uint8Array;
+  readonly at: number;
+  /** How much all blobs of the sheet may hold together. */
+  readonly sheetBytes: number;
+}
+
+export interface StoredBlob {
+  readonly mediaType: string;
+  readonly bytes: Uint8Array;
 }
 
 export interface Entry {

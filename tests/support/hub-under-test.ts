@@ -39,11 +39,12 @@ export async function ask(url: string, path: string, how: Ask = {}): Promise<Ask
   const headers = new Headers();
   if (cookie !== undefined) headers.set("cookie", cookie);
   if (origin !== undefined) headers.set("origin", origin);
-  const text = typeof body === "string" ? body : JSON.stringify(body);
+  const raw = typeof body === "string" || body instanceof Uint8Array;
+  const sent = raw ? (body as string | Uint8Array<ArrayBuffer>) : JSON.stringify(body);
   const response = await fetch(`${url}${path}`, {
     method,
     headers,
-    ...(body === undefined ? {} : { body: text }),
+    ...(body === undefined ? {} : { body: sent }),
   });
   const said = await response.text();
   return {

@@ -1,6 +1,6 @@
 import { beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { newLinkId, newSheetId, sha256 } from "../../server/access/secret";
-import type { NewLink, NewSheet, Store } from "../../server/store/store";
+import type { NewBlob, NewLink, NewSheet, Store } from "../../server/store/store";
 import { StoreError } from "../../server/store/store-error";
 import { ROLES, type Role } from "../../shared/role";
 import type { SheetId } from "../../shared/sheet-id";
@@ -157,12 +157,57 @@ export function describeStore(name: string, open: () => Promise<StoreUnderTest>)
       expect(await store.revokeLink(sheet, own?.link ?? "", 8)).toBe("revoked");
     });
 
+    it("keeps bytes beside a sheet, once, and for no other sheet", async () => {
+      const blob = blobOf(sheet, "one", BYTES);
+      expect(await store.putBlob(blob)).toBe("stored");
+      expect(await store.putBlob({ ...blob, mediaType: "image/png", at: 9 })).toBe("stored");
+      const kept = { mediaType: "image/webp", bytes: BYTES }; // as it first came
+      expect(await store.loadBlob(sheet, "one")).toEqual(kept);
+      expect(await store.loadBlob(sheet, "two")).toBeNull();
+      const other = newSheetId();
+      await store.createSheet(newSheetOf(other));
+      expect(await store.loadBlob(other, "one")).toBeNull();
+      expect(await store.putBlob(blobOf(other, "one", BYTES))).toBe("stored");
+      store = await under.reopen();
+      expect(await store.loadBlob(sheet, "one")).toEqual(kept);
+    });
+
+    it("keeps no more bytes beside a sheet than it may have, also when many come at once", async () => {
+      const many = ["a", "b", "c", "d", "e", "f"].map((name) => ({
+        ...blobOf(sheet, name, new Uint8Array(100)),
+        sheetBytes: 350,
+      }));
+      const outcomes = await Promise.all(many.map((blob) => store.putBlob(blob)));
+      expect(outcomes.toSorted()).toEqual([
+        ...Array(3).fill("sheet-full"),
+        ...Array(3).fill("stored"),
+      ]);
+      const kept = await Promise.all(many.map(({ blob }) => store.loadBlob(sheet, blob)));
+      expect(kept.map((blob) => (blob === null ? "sheet-full" : "stored"))).toEqual(outcomes);
+      // What is there already takes no room, and what fits still comes in.
+      const first = many[outcomes.indexOf("stored")];
+      expect(first && (await store.putBlob(first))).toBe("stored");
+      const small = { ...blobOf(sheet, "small", new Uint8Array(50)), sheetBytes: 350 };
+      expect(await store.putBlob(small)).toBe("stored");
+      expect(await store.putBlob({ ...small, blob: "smaller" })).toBe("sheet-full");
+    });
+
+    it("keeps no bytes beside a sheet that there is not", async () => {
+      const nowhere = newSheetId();
+      await expect(store.putBlob(blobOf(nowhere, "one", BYTES))).rejects.toThrow(StoreError);
+      expect(await store.loadBlob(nowhere, "one")).toBeNull();
+    });
+
     it("keeps text as it was written", async () => {
       const label = "Zoë’s tablet · 走る · ½ speed";
       await store.addLink({ ...linkOf(sheet, "view", label), at: 9 });
       expect((await store.listLinks(sheet)).at(-1)?.label).toBe(label);
     });
   });
+}
+
+function blobOf(sheet: SheetId, blob: string, bytes: Uint8Array): NewBlob {
+  return { sheet, blob, mediaType: "image/webp", bytes, at: 5, sheetBytes: 10_000 };
 }
 
 function device(number: number): Uint8Array {

@@ -8,6 +8,7 @@ import { openSqlite } from "../../../server/store/sqlite";
 import { openSqliteInWorker } from "../../../server/store/sqlite-in-worker";
 import type { Store } from "../../../server/store/store";
 import { StoreError } from "../../../server/store/store-error";
+import { readSheetId, type SheetId } from "../../../shared/sheet-id";
 import { temporaryFolder } from "../../support/hub-under-test";
 import { describeStore } from "../../support/store-contract";
 
@@ -40,6 +41,23 @@ afterAll(async () => {
 
 describeStore("SQLite", () => underTest((file) => openKyselyStore(openSqlite(file), SQLITE)));
 describeStore("SQLite in a thread", () => underTest(openSqliteInWorker));
+
+describe("a database from before there were pictures", () => {
+  it("gets a table for them and keeps what it had", async () => {
+    const file = join(folder.path, "older.db");
+    const db = openSqlite(file);
+    await openKyselyStore(db, SQLITE);
+    await sql`drop table blobs`.execute(db);
+    await sql`delete from kysely_migration where name = '0002-blobs'`.execute(db);
+    await sql`insert into sheets values ('AAAAAAAAAAAA', 1, 5)`.execute(db);
+    await db.destroy();
+    const store = await kept(openKyselyStore(openSqlite(file), SQLITE));
+    const bytes = Uint8Array.of(1, 2);
+    const blob = { sheet: readSheetId("AAAAAAAAAAAA") as SheetId, blob: "one", mediaType: "a/b" };
+    expect(await store.putBlob({ ...blob, bytes, at: 1, sheetBytes: 9 })).toBe("stored");
+    expect(await store.loadBlob(blob.sheet, "one")).toEqual({ mediaType: "a/b", bytes });
+  });
+});
 
 describe("the SQLite wrapper", () => {
   it("passes on what SQLite can hold, and refuses what would end the process", async () => {
