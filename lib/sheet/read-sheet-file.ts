@@ -127,7 +127,7 @@ function readPanel(place: string, value: unknown, ids: Ids): Panel {
       ? field(`${place}.toRedraw`, toRedraw, TO_REDRAW_FIELD)
       : { side: false, front: false },
     ink: { side: strokes("side"), front: strokes("front") },
-    pictures: { side: null, front: null }, // a file has none: see ADR on pictures under the paper
+    pictures: { side: null, front: null }, // a file has none: see docs/adr/0016
   };
 }
 

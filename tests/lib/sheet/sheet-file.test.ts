@@ -14,6 +14,7 @@ import {
   MAX_SHEET_FILE_BYTES,
   readSheet,
   readSheetFile,
+  type Sheet,
   SheetFileError,
   sheetFileText,
   toSheetFile,
