@@ -1,6 +1,7 @@
 import type * as Y from "yjs";
 import type { Fix, FixChange } from "../../gait";
 import { ID_FIELD, MARK_FIELD, PANEL_FIELDS } from "../fields";
+import { emptyPanel } from "../lay-out";
 import { markKey } from "../read-panel";
 import { requireField } from "../require-field";
 import { headOf, ORIGIN, panelOf, panelsOf } from "../schema";
@@ -80,8 +81,7 @@ function addPanel(doc: Y.Doc, added: Of<"add-panel">, id: PanelId): () => void {
   const { frame, pose, weightOn, place, marks } = added;
   requireField("applyFix", "an id of", ID_FIELD, id);
   requireFields({ frame, pose, weightOn, place });
-  const toRedraw = { side: false, front: false };
-  const map = panelMap({ frame, hold: 0, pose, weightOn, place, marks, toRedraw });
+  const map = panelMap({ ...emptyPanel({ id, frame, pose, weightOn, place }), marks });
   return () => {
     const loop = loopAfterAdd(readTimes(doc), frame);
     panelsOf(doc).set(id, map);
