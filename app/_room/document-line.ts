@@ -30,8 +30,8 @@ export interface LineState {
   readonly unsent: boolean;
   readonly refused: Refused | null;
   readonly storage: StorageState;
-  /** The hub closed the door for good; its close code. */
-  readonly closed: number | null;
+  /** Closed for good: the hub's close code, or the page found that it is not let in any more. */
+  readonly closed: number | "no-way-in" | null;
   readonly hello: Hello | null;
   readonly role: Role | null;
 }
@@ -41,6 +41,8 @@ export interface LineOptions {
   readonly client: number;
   /** Whether presence travels on this line; it does on one of the two. */
   readonly present: boolean;
+  /** A try to open the line failed. A browser does not tell a page whether it was refused. */
+  readonly onUnopened: () => void;
 }
 
 export interface DocumentLine {
@@ -48,6 +50,8 @@ export interface DocumentLine {
   readonly awareness: Awareness;
   send(frame: Uint8Array): void;
   onLive(listener: (sender: number, payload: Uint8Array) => void): () => void;
+  /** This browser is not let in any more: the line is not tried again. */
+  shutOut(): void;
   close(): void;
 }
 
@@ -72,7 +76,7 @@ export function openDocumentLine(
   doc: Y.Doc,
   base: string,
   name: DocumentName,
-  { client, present }: LineOptions,
+  { client, present, onUnopened }: LineOptions,
 ): DocumentLine {
   const state = createStore<LineState>(FRESH);
   const patch = (change: Partial<LineState>) => state.set({ ...state.get(), ...change });
@@ -99,6 +103,7 @@ export function openDocumentLine(
   });
   provider.on("sync", (synced) => patch({ synced }));
   provider.on("closed", ({ code }) => patch({ closed: code }));
+  provider.on("connection-error", onUnopened);
   provider.on("connection-close", (_event, who) => {
     // Frames on their way to a line that fell are not known to be saved.
     const { sent, saved } = state.get();
@@ -136,6 +141,10 @@ export function openDocumentLine(
     onLive(listener) {
       liveListeners.add(listener);
       return () => liveListeners.delete(listener);
+    },
+    shutOut() {
+      provider.disconnect();
+      patch({ closed: "no-way-in" });
     },
     close() {
       doc.off("update", onUpdate);

@@ -40,7 +40,9 @@ export function inkStateOf(line: LineState, everSynced: boolean): InkState {
   if (line.storage === "failing" || line.storage === "full") {
     return line.sent > line.saved || line.unsent ? "not-saved" : "saved";
   }
-  if (!line.synced) return line.unsent ? "not-saved" : "opening";
+  if (line.unsent && !line.synced) return "not-saved";
+  // A line that came back may have handed over ink in its first answer.
+  if (!line.synced) return everSynced && line.sent > line.saved ? "saving" : "opening";
   return line.sent > line.saved || line.unsent ? "saving" : "saved";
 }
 

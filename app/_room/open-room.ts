@@ -15,6 +15,7 @@ import { openPeople, type People } from "./people";
 import { openReviewDesk, type ReviewDesk } from "./review-desk";
 import { type ShutCause, shutCauseOf } from "./shut-cause";
 import { createStore, type Store } from "./store";
+import { askWayIn } from "./way-in";
 
 /** An open sheet: its documents, its line to the hub, and who else is there. */
 export interface Room {
@@ -49,13 +50,15 @@ export function openRoom(sheetId: string, firstRole: Role): Room {
   const drawing = new Y.Doc();
   const critique = new Y.Doc();
   const base = `${location.origin.replace(/^http/, "ws")}/sync/${sheetId}`;
+  const onUnopened = askWayIn(sheetId, () => {
+    for (const line of [drawingLine, critiqueLine]) line.shutOut();
+  });
+  const client = drawing.clientID;
   const drawingLine = openDocumentLine(drawing, base, "drawing", {
-    client: drawing.clientID,
-    present: true,
+    ...{ client, present: true, onUnopened },
   });
   const critiqueLine = openDocumentLine(critique, base, "critique", {
-    client: drawing.clientID,
-    present: false,
+    ...{ client, present: false, onUnopened },
   });
   const sheet = openSheetView(drawing);
   const said = openCritiqueView(critique);

@@ -1,10 +1,19 @@
 import { CLOSE } from "../../shared/close-code";
 
-/** Why the hub closed the door for good. `misheard`: it could not read what this page sent. */
-export type ShutCause = "revoked" | "gone" | "elsewhere" | "newer-version" | "misheard";
+/**
+ * Why the door is closed for good. `misheard`: the hub could not read what this page sent;
+ * `no-way-in`: while the line was away this browser lost its right to the sheet, or the sheet went.
+ */
+export type ShutCause =
+  | "revoked"
+  | "gone"
+  | "elsewhere"
+  | "newer-version"
+  | "misheard"
+  | "no-way-in";
 
 /** A final close code's meaning; `gone` for one that this page does not know. */
-export function shutCauseOf(code: number): ShutCause {
+export function shutCauseOf(code: number | "no-way-in"): ShutCause {
   switch (code) {
     case CLOSE.revoked:
       return "revoked";
@@ -14,6 +23,8 @@ export function shutCauseOf(code: number): ShutCause {
       return "newer-version";
     case CLOSE.badFrames:
       return "misheard";
+    case "no-way-in":
+      return code;
     default:
       return "gone";
   }

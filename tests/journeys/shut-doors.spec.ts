@@ -3,13 +3,14 @@ import { type HubClient, openPage } from "../support/hub-client";
 import { expect, ownBoard, test } from "../support/journey";
 import { layLine } from "../support/journey-line";
 import { across, inkOn, onScreen, paperAt } from "../support/journey-papers";
-import { allSaved, makeLink, startWalk, stateLine } from "../support/journey-sheet";
+import { allSaved, exportSheet, makeLink, startWalk, stateLine } from "../support/journey-sheet";
 import { takePen } from "../support/pen";
 
 const board = ownBoard();
 
 /** What a browser says on its console of a line that is down. */
 const LINE_DOWN = /WebSocket connection to|net::ERR_CONNECTION/;
+const BACK_MS = 20_000; // the page comes back after a few seconds at most
 
 /** Somebody's program on the sheet that is open in a page, let in by the page's own cookie. */
 async function programBeside(page: Page): Promise<HubClient> {
@@ -46,6 +47,38 @@ test("whoever's link is withdrawn is told so, and has nothing left to draw with"
   expect(await inkOn(paper)).toBe(drawn);
 });
 
+test("a link withdrawn while the page was offline is not tried for ever", async ({ newcomer }) => {
+  const owner = await newcomer();
+  await startWalk(owner, board.url, "Withdrawn meanwhile");
+  const line = await layLine(board.url);
+  const address = (await makeLink(owner, "draw", "Gus")).replace(board.url, line.url);
+  const guest = await newcomer({ mayComplain: /WebSocket connection to|net::ERR_|status of 404/ });
+  await guest.goto(address);
+  await allSaved(guest);
+  await line.cut();
+  await expect(stateLine(guest)).toHaveText(/^offline/);
+  await (await takePen(guest)).draw(await onScreen(paperAt(guest, 1), across(300)));
+  await expect(stateLine(guest)).toHaveText("not saved: stay on this page");
+
+  await owner.getByRole("button", { name: "Invite" }).click();
+  const dialog = owner.getByRole("dialog", { name: "Invite to this sheet" });
+  await dialog.getByRole("button", { name: "Revoke the draw link “Gus”" }).click();
+  await dialog.getByRole("button", { name: "Revoke it" }).click();
+  await expect(dialog).toContainText("closed ");
+  await line.mend();
+  await expect(stateLine(guest)).toHaveText("closed: this browser is no longer let in", {
+    timeout: BACK_MS,
+  });
+  const tries: string[] = [];
+  guest.on("request", (request) => tries.push(request.url()));
+  guest.on("websocket", (socket) => tries.push(socket.url()));
+  const { file } = await exportSheet(guest); // what could not be handed over can be taken along
+  expect(file.panels.flatMap(({ ink }) => ink.side)).toHaveLength(1);
+  await inkOn(paperAt(guest, 1));
+  expect(tries.filter((url) => !url.startsWith("blob:"))).toEqual([]);
+  await line.cut();
+});
+
 test("a sheet that a newer version made is not opened, and the page says what to do", async ({
   newcomer,
 }) => {
@@ -57,7 +90,7 @@ test("a sheet that a newer version made is not opened, and the page says what to
   await program.allSaved();
   await board.restart();
   await expect(stateLine(page)).toHaveText("closed: made by a newer Heelstrip", {
-    timeout: 20_000, // the page comes back after a few seconds at most
+    timeout: BACK_MS,
   });
   await page.reload();
   await expect(

@@ -32,8 +32,7 @@ describe("a page's line", () => {
     }
     vi.stubGlobal("WebSocket", BrowserSocket);
     const line = openDocumentLine(doc, `${url.replace("http", "ws")}/sync/${sheet}`, "drawing", {
-      client: doc.clientID,
-      present: true,
+      ...{ client: doc.clientID, present: true, onUnopened: () => undefined },
     });
     open.push(line);
     const strokes = doc.getMap<Uint8Array>("strokes");
@@ -59,15 +58,15 @@ describe("a page's line", () => {
     doc.getMap("strokes").set("early", Uint8Array.of(1));
     const { line, draw } = await page(doc);
     // Drawn in the moment when the socket is open and the hub has not asked yet.
-    await new Promise<void>((resolve) => {
+    const saidOfIt = await new Promise<string>((resolve) => {
       const stop = line.state.subscribe(() => {
         if (!line.state.get().connected) return;
         stop();
         draw("between");
-        resolve();
+        resolve(says(line)); // at once: the hub's question may follow on its heels
       });
     });
-    expect(says(line)).toBe("not-saved");
+    expect(saidOfIt).toBe("not-saved");
     await vi.waitFor(() => expect(says(line)).toBe("saved"));
     expect(line.state.get().refused).toBeNull();
     expect(line.state.get().sent).toBe(1); // all of it in the one answer

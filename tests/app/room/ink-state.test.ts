@@ -32,6 +32,13 @@ describe("leaving the page", () => {
     expect(losesInk({ ...SHUT, unsent: true }, true)).toBe(true);
   });
 
+  it("loses what a line that came back has handed over and not yet heard of", () => {
+    const back: LineState = { ...GOOD, synced: false, sent: 1, saved: 0 };
+    expect(inkStateOf(back, true)).toBe("saving");
+    expect(losesInk(back, true)).toBe(true);
+    expect(inkStateOf(back, false)).toBe("opening"); // nothing was drawn before the sheet was there
+  });
+
   it("loses what was refused", () => {
     expect(inkStateOf(REFUSED, true)).toBe("refused");
     expect(losesInk(REFUSED, true)).toBe(true);
@@ -51,5 +58,6 @@ describe("why the door is shut", () => {
   it("is told apart for every code that is final", () => {
     const causes = Object.values(CLOSE).filter(isFinal).map(shutCauseOf);
     expect(causes).toEqual(["misheard", "revoked", "gone", "elsewhere", "newer-version"]);
+    expect(shutCauseOf("no-way-in")).toBe("no-way-in");
   });
 });
