@@ -1,19 +1,19 @@
 "use client";
 import { useState } from "react";
 import { Button } from "../_controls";
-import type { Me } from "../_room";
 import { people } from "../_words";
 import { keepGreeted, wasGreeted } from "./greeted";
 import styles from "./people.module.css";
 
 export interface GreetingProps {
-  readonly me: Me;
+  /** What the others see this person called. */
+  readonly called: string;
   readonly onGive: () => void;
   readonly onLater: () => void;
 }
 
 /** Offers a newcomer, once, to give a name. It stands beside the work and asks for nothing. */
-export function Greeting({ me, onGive, onLater }: GreetingProps) {
+export function Greeting({ called, onGive, onLater }: GreetingProps) {
   const [greeted, setGreeted] = useState(wasGreeted);
   if (greeted) return null;
   const done = (then: () => void) => {
@@ -23,7 +23,7 @@ export function Greeting({ me, onGive, onLater }: GreetingProps) {
   };
   return (
     <section className={styles.greeting} aria-label={people.greet.label}>
-      <p>{people.greet.words(me.name)}</p>
+      <p>{people.greet.words(called)}</p>
       <div className={styles.row}>
         <Button small onClick={() => done(onGive)}>
           {people.greet.give}

@@ -13,6 +13,7 @@ import styles from "./people.module.css";
 export function PeopleBar() {
   const room = useRoom();
   const me = useStoreValue(room.people.me);
+  const called = useStoreValue(room.people.called);
   const others = useStoreValue(room.people.others);
   const [naming, setNaming] = useState(false);
   const { shown, folded } = foldPeople(others);
@@ -22,13 +23,17 @@ export function PeopleBar() {
         <button
           type="button"
           className={styles.me}
-          aria-label={people.chipOfMe(me.name)}
+          aria-label={people.chipOfMe(called)}
           onClick={() => setNaming(true)}
         >
           <PencilSign hue={me.hue} className={styles.chipPencil} />
           <span className={styles.chipName}>{people.you}</span>
         </button>
-        <Greeting me={me} onGive={() => setNaming(true)} onLater={() => room.people.rename(me)} />
+        <Greeting
+          called={called}
+          onGive={() => setNaming(true)}
+          onLater={() => room.people.rename(me)}
+        />
       </div>
       {others.length > 0 && (
         <ul className={styles.others}>

@@ -9,7 +9,8 @@ const KEY = "heelstrip.me";
 /** Hues that stay apart from each other and from the left, right and correction inks. */
 export const HUES = [265, 215, 140, 95, 50, 300, 0, 190] as const;
 
-export function readMe(): Me {
+/** Whoever introduced themselves before; null for a newcomer, and where a browser keeps nothing. */
+export function keptMe(): Me | null {
   try {
     const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? "null");
     if (typeof kept === "object" && kept !== null && "name" in kept && "hue" in kept) {
@@ -21,6 +22,10 @@ export function readMe(): Me {
   } catch {
     // Kept by another hand, or storage is shut: the person simply introduces themselves again.
   }
+  return null;
+}
+
+export function newcomer(): Me {
   return { name: "Someone", hue: HUES[Math.floor(Math.random() * HUES.length)] ?? 265 };
 }
 

@@ -2,10 +2,12 @@ import type { View } from "../../lib/geometry";
 import type { PanelId } from "../../lib/sheet";
 import { type Presence, readPresence } from "../../shared/presence";
 import type { DocumentLine } from "./document-line";
-import { keepMe, type Me, readMe } from "./me";
+import { freeHue } from "./free-hue";
+import { keepMe, keptMe, type Me, newcomer } from "./me";
 import { createStore, type Store } from "./store";
+import { tellApart } from "./tell-apart";
 
-/** Somebody else who is connected to this sheet. */
+/** Somebody else who is connected to this sheet, by a name that nobody else here goes by. */
 export interface Person extends Presence {
   /** The awareness client id: who a live stroke comes from. */
   readonly client: number;
@@ -21,6 +23,8 @@ export interface Pointer {
 
 export interface People {
   readonly me: Store<Me>;
+  /** What the others see this person called: their name, with a number if another has it too. */
+  readonly called: Store<string>;
   /** The others, by name. */
   readonly others: Store<readonly Person[]>;
   rename(me: Me): void;
@@ -33,8 +37,12 @@ const POINTER_GAP_MS = 33; // a pencil that moves 30 times a second looks like a
 
 export function openPeople(line: DocumentLine): People {
   const { awareness } = line;
-  const me = createStore<Me>(readMe());
+  const kept = keptMe();
+  const me = createStore<Me>(kept ?? newcomer());
+  let chosen = kept !== null; // a hue that was chosen is not changed under anybody's hand
+  const called = createStore(me.get().name);
   const others = createStore<readonly Person[]>([]);
+  let arriving = true;
   let pointer: Pointer | null = null;
   let timer: ReturnType<typeof setTimeout> | null = null;
 
@@ -54,16 +62,28 @@ export function openPeople(line: DocumentLine): People {
       const presence = readPresence(state);
       if (presence !== null) seen.push({ ...presence, client });
     }
-    others.set(seen.sort((a, b) => a.name.localeCompare(b.name) || a.client - b.client));
+    const mine = { client: awareness.clientID, hue: me.get().hue };
+    const hue = freeHue(mine, seen, arriving);
+    arriving &&= seen.length === 0;
+    if (!chosen && hue !== me.get().hue) {
+      me.set({ ...me.get(), hue });
+      tell();
+    }
+    const names = tellApart([...seen, { client: awareness.clientID, name: me.get().name }]);
+    const named = seen.map((person) => ({ ...person, name: names.get(person.client) ?? "" }));
+    others.set(named.sort((a, b) => a.name.localeCompare(b.name) || a.client - b.client));
+    called.set(names.get(awareness.clientID) ?? me.get().name);
   };
   awareness.on("change", listen);
   tell(); // a state never set is invisible to the others
 
   return {
     me,
+    called,
     others,
     rename(next) {
       keepMe(next);
+      chosen = true;
       me.set(next);
       tell();
     },

@@ -119,3 +119,22 @@ test("each sees the other's name and pencil, until the other leaves", async ({ n
   await guest.close();
   await expect(people(owner).getByRole("listitem")).toHaveCount(0);
 });
+
+test("two people without a name are told apart, by number and by hue", async ({ newcomer }) => {
+  const { owner, guest } = await ownerAndGuest(newcomer, "Nameless");
+  const people = (page: Page) => page.getByRole("region", { name: "People on this sheet" });
+  const self = async (page: Page) => {
+    const chip = page.getByRole("button", { name: /^You are here as Someone \d\./ });
+    return /Someone \d/.exec((await chip.getAttribute("aria-label")) ?? "")?.[0] ?? "";
+  };
+  const hueOf = (page: Page) => page.evaluate(() => localStorage.getItem("heelstrip.me"));
+  const [one, other] = [await self(owner), await self(guest)];
+  expect([one, other].toSorted()).toEqual(["Someone 1", "Someone 2"]);
+  await expect(people(owner).getByRole("listitem")).toHaveText([other]);
+  await expect(people(guest).getByRole("listitem")).toHaveText([one]);
+  expect(await hueOf(owner)).not.toBe(await hueOf(guest));
+
+  await nameOneself(guest, "Gus");
+  await expect(people(owner).getByRole("listitem")).toHaveText(["Gus"]);
+  await expect(owner.getByRole("button", { name: /^You are here as Someone\./ })).toBeVisible();
+});
