@@ -108,7 +108,7 @@ module.exports = {
     ),
     forbid(
       "features-are-strangers",
-      { path: "^app/(_[a-z]+)/", pathNot: `^app/_(strip|door|${COMMONS})/` },
+      { path: "^app/(_[a-z-]+)/", pathNot: `^app/_(strip|door|${COMMONS})/` },
       { path: "^app/_", pathNot: [`^app/_(${COMMONS})/`, "^app/$1/"] },
       "they meet in _strip",
     ),

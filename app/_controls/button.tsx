@@ -1,11 +1,12 @@
 "use client";
-import type { ButtonHTMLAttributes } from "react";
+import type { ButtonHTMLAttributes, Ref } from "react";
 import styles from "./controls.module.css";
 
 export interface ButtonProps extends ButtonHTMLAttributes<HTMLButtonElement> {
   /** `main` is the one thing to do here, `quiet` has no border, `plain` is the rest. */
   readonly look?: "main" | "plain" | "quiet";
   readonly small?: boolean;
+  readonly ref?: Ref<HTMLButtonElement>;
 }
 
 export function Button({ look = "plain", small = false, className, ...rest }: ButtonProps) {

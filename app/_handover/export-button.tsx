@@ -10,7 +10,7 @@ import { saveFile } from "./save-file";
 export function ExportButton(props: Omit<ButtonProps, "onClick" | "children">) {
   const room = useRoom();
   const save = () => {
-    const sheet = room.sheet.getSnapshot();
+    const sheet = { ...room.sheet.getSnapshot(), ...room.said.getSnapshot() };
     const file = new Blob([sheetFileText(sheet)], { type: "application/json" });
     saveFile(file, fileName(sheet.head.title, ".heelstrip.json"));
   };

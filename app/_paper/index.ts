@@ -1,6 +1,7 @@
 export { type BitmapSize, bitmapSize } from "./bitmap-size";
 export { boxOf, meet, type PixelBox, pixelBox } from "./box";
 export { type Followed, followPointer, isEraser, type PointerDeps } from "./follow-pointer";
+export { GhostFigure } from "./ghost-figure";
 export { type Hand, handOf } from "./hand";
 export { contextOf, type InkBitmap, openInkBitmap } from "./ink-bitmap";
 export { paintPose } from "./paint-pose";

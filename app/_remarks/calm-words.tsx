@@ -21,6 +21,7 @@ export function CalmWords({ mood, yardstick }: CalmWordsProps) {
   const sentences = {
     empty: words.emptyStrip,
     unmarked: mayDraw ? words.noMarks : words.noMarksLooking,
+    redraw: words.redrawFirst,
     sound: words.sound(name),
     open: words.soundSoFar(name),
   } satisfies Record<Exclude<MarginMood, "remarks">, string>;

@@ -1,5 +1,6 @@
 "use client";
-import { useId, useState } from "react";
+import { type ComponentType, type ReactNode, useId, useState } from "react";
+import type { Sheet } from "../../lib/sheet";
 import { useReview, useSheet, useSkipped } from "../_room";
 import { remarks as words } from "../_words";
 import { CalmWords } from "./calm-words";
@@ -9,6 +10,7 @@ import styles from "./margin.module.css";
 import { marginMood } from "./margin-mood";
 import { marginSummary } from "./margin-summary";
 import { ReadingsTable } from "./readings-table";
+import type { RemarkActsProps } from "./remark-acts";
 import { RemarkGroupList } from "./remark-group-list";
 import { TidyList } from "./tidy-list";
 import { UntoldList } from "./untold-list";
@@ -17,12 +19,17 @@ import { YardstickPicker } from "./yardstick-picker";
 export interface MarginProps {
   /** The keys that work on the board, for the help page. */
   readonly keys: readonly KeyHelp[];
+  /** What can be done about a remark, beside showing where it is. */
+  readonly Acts: ComponentType<RemarkActsProps>;
+  /** What stands between the remarks and the questions that are still open. */
+  readonly children?: ReactNode;
 }
 
 /** The right column: what will show, what cannot be told, and the readings of the panel in hand. */
-export function Margin({ keys }: MarginProps) {
+export function Margin({ keys, Acts, children }: MarginProps) {
   const review = useReview();
-  const mood = marginMood(useSheet(emptiness), review);
+  const toRedraw = useSheet(countToRedraw);
+  const mood = marginMood(useSheet(emptiness), review, toRedraw);
   const skipped = useSkipped();
   const [helping, setHelping] = useState(false);
   const headingId = useId();
@@ -31,7 +38,7 @@ export function Margin({ keys }: MarginProps) {
     <section className={styles.margin} aria-labelledby={headingId}>
       <header className={styles.head}>
         <h2 id={headingId}>{words.heading}</h2>
-        <p className={styles.counts}>{marginSummary(review.remarks, mood)}</p>
+        <p className={styles.counts}>{marginSummary({ ...review, toRedraw }, mood)}</p>
       </header>
       <YardstickPicker />
       {review.quieted.length > 0 && (
@@ -39,9 +46,10 @@ export function Margin({ keys }: MarginProps) {
           {words.notJudged} {review.quieted.map(({ why }) => why).join("; ")}.
         </p>
       )}
-      <RemarkGroupList groups={groupRemarks(seen)} />
+      <RemarkGroupList groups={groupRemarks(seen)} Acts={Acts} />
       <CalmWords mood={mood} yardstick={review.yardstick} />
-      {tidy.length > 0 && <TidyList tidy={tidy} />}
+      {children}
+      {tidy.length > 0 && <TidyList tidy={tidy} Acts={Acts} />}
       {mood !== "unmarked" && mood !== "empty" && <UntoldList cannotTell={review.cannotTell} />}
       <ReadingsTable />
       {skipped > 0 && <p className={styles.quiet}>{words.skipped(skipped)}</p>}
@@ -59,6 +67,14 @@ export function Margin({ keys }: MarginProps) {
 function emptiness(sheet: { readonly panels: readonly MarkedPanel[] }) {
   if (sheet.panels.length === 0) return "empty";
   return sheet.panels.some(isMarked) ? "marked" : "unmarked";
+}
+
+/** How many views of panels have ink that does not follow their figure yet. */
+function countToRedraw({ panels }: Sheet): number {
+  return panels.reduce(
+    (sum, { toRedraw: { side, front } }) => sum + Number(side) + Number(front),
+    0,
+  );
 }
 
 interface MarkedPanel {

@@ -1,5 +1,5 @@
 "use client";
-import { useState } from "react";
+import { type ComponentType, useState } from "react";
 import { useSheet } from "../_room";
 import { common, remarks as words } from "../_words";
 import { useWorkspace } from "../_workspace";
@@ -7,27 +7,29 @@ import { countIn, foldGroups } from "./fold-groups";
 import { groupId } from "./group-id";
 import type { RemarkGroup } from "./group-remarks";
 import styles from "./margin.module.css";
+import type { RemarkActsProps } from "./remark-acts";
 import { RemarkCard } from "./remark-card";
 
 export interface RemarkGroupListProps {
   readonly groups: readonly RemarkGroup[];
+  readonly Acts: ComponentType<RemarkActsProps>;
 }
 
 /** Remarks by the panel where each is seen; what is too much to read at once waits, folded. */
-export function RemarkGroupList({ groups }: RemarkGroupListProps) {
+export function RemarkGroupList({ groups, Acts }: RemarkGroupListProps) {
   const { shown, folded } = foldGroups(groups);
   return (
     <>
       {shown.map((group) => (
-        <GroupSection key={group.panel ?? ""} group={group} />
+        <GroupSection key={group.panel ?? ""} group={group} Acts={Acts} />
       ))}
-      {folded.length > 0 && <FoldedGroups groups={folded} />}
+      {folded.length > 0 && <FoldedGroups groups={folded} Acts={Acts} />}
     </>
   );
 }
 
 /** It opens by itself when the panel in hand is among those it holds. */
-function FoldedGroups({ groups }: RemarkGroupListProps) {
+function FoldedGroups({ groups, Acts }: RemarkGroupListProps) {
   const [open, setOpen] = useState(false);
   const inHand = useWorkspace((workspace) => workspace.panel);
   const holdsIt = inHand !== null && groups.some(({ panel }) => panel === inHand);
@@ -39,13 +41,18 @@ function FoldedGroups({ groups }: RemarkGroupListProps) {
     >
       <summary>{words.moreRemarks(countIn(groups))}</summary>
       {groups.map((group) => (
-        <GroupSection key={group.panel ?? ""} group={group} />
+        <GroupSection key={group.panel ?? ""} group={group} Acts={Acts} />
       ))}
     </details>
   );
 }
 
-function GroupSection({ group }: { readonly group: RemarkGroup }) {
+interface GroupSectionProps {
+  readonly group: RemarkGroup;
+  readonly Acts: ComponentType<RemarkActsProps>;
+}
+
+function GroupSection({ group, Acts }: GroupSectionProps) {
   const panel = useSheet((sheet) => sheet.panels.find(({ id }) => id === group.panel));
   const heading =
     panel === undefined
@@ -61,7 +68,7 @@ function GroupSection({ group }: { readonly group: RemarkGroup }) {
       <ul>
         {group.remarks.map((entry) => (
           <li key={`${entry.remark.check} ${entry.remark.title} ${entry.rank}`}>
-            <RemarkCard {...entry} />
+            <RemarkCard {...entry} Acts={Acts} />
           </li>
         ))}
       </ul>

@@ -1,6 +1,7 @@
 "use client";
 import { useRef } from "react";
 import { Button } from "../_controls";
+import { FixBar } from "../_fixes";
 import { neighbour, PlayStage } from "../_play";
 import { useMayDraw, usePanel, useRoom } from "../_room";
 import { common, strip } from "../_words";
@@ -53,6 +54,7 @@ export function Desk() {
           </div>
         )}
       </section>
+      <FixBar />
       <Ribbon />
       {playing && <PlayStage />}
     </div>

@@ -1,9 +1,12 @@
 "use client";
 import { useEffect } from "react";
+import { RedrawList } from "../_fixes";
+import { KeptList } from "../_purpose";
 import { Margin } from "../_remarks";
 import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
 import styles from "./board.module.css";
+import { RemarkActs } from "./remark-acts";
 
 /** Wide enough for strip and margin side by side; as in board.module.css. */
 const STANDS = "(min-width: 1241px)";
@@ -20,7 +23,10 @@ export function MarginColumn() {
   }, [openMargin]);
   return (
     <aside id="margin" className={styles.margin} aria-label={strip.margin}>
-      <Margin keys={strip.keys} />
+      <Margin keys={strip.keys} Acts={RemarkActs}>
+        <RedrawList />
+        <KeptList />
+      </Margin>
     </aside>
   );
 }

@@ -1,6 +1,8 @@
 "use client";
 import { memo, useId } from "react";
 import type { Panel } from "../../lib/sheet";
+import { RedrawBadge } from "../_fixes";
+import { KeptBadge } from "../_purpose";
 import { RemarkBadge } from "../_remarks";
 import { useReviewed } from "../_room";
 import { common, strip } from "../_words";
@@ -58,6 +60,8 @@ export const PanelColumn = memo(function PanelColumn(props: PanelColumnProps) {
       <Paper panel={panel} view="front" width={width} mayDraw={mayDraw} />
       <span className={styles.badge}>
         <RemarkBadge panelId={panel.id} />
+        <KeptBadge panelId={panel.id} />
+        <RedrawBadge panel={panel} />
       </span>
     </article>
   );

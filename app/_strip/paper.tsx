@@ -2,11 +2,13 @@
 import { memo, type PointerEvent } from "react";
 import type { View } from "../../lib/geometry";
 import type { Panel } from "../../lib/sheet";
+import { FixLayer, RedrawLayer } from "../_fixes";
 import { GatherLayer } from "../_gather";
 import { InkLayer } from "../_ink";
 import { MarkLayer } from "../_marks";
 import { GhostLayer } from "../_pass-on";
 import { PencilLayer } from "../_people";
+import { KeptLayer } from "../_purpose";
 import { RemarkLayer } from "../_remarks";
 import { useRoom } from "../_room";
 import { common, strip } from "../_words";
@@ -66,7 +68,10 @@ export const Paper = memo(function Paper({ panel, view, width, mayDraw }: PaperP
       <InkLayer {...layer} />
       {marksShown && <MarkLayer {...layer} />}
       <GatherLayer {...layer} />
+      <RedrawLayer {...layer} />
       <GhostLayer {...layer} />
+      <FixLayer {...layer} />
+      <KeptLayer {...layer} />
       <RemarkLayer {...layer} />
       <PencilLayer {...layer} />
     </figure>

@@ -1,4 +1,4 @@
-import type { Remark } from "../../lib/gait";
+import type { Remark, Review } from "../../lib/gait";
 import { strip } from "../_words";
 
 /** A remark is the same one as long as it says the same of the same panels, whatever its numbers. */
@@ -8,14 +8,18 @@ const keyOf = ({ check, side, panels }: Remark): string => [check, side, ...pane
 const worthAWord = (remarks: readonly Remark[]): readonly Remark[] =>
   remarks.filter(({ level }) => level !== "tidy");
 
+/** What a review tells. */
+type Told = Pick<Review, "remarks" | "kept">;
+
 /**
  * One sentence or two on what came and went between two reviews; null when nothing did. Several at
  * once are counted and not read out.
  */
-export function remarkChange(before: readonly Remark[], after: readonly Remark[]): string | null {
-  const [old, now] = [worthAWord(before), worthAWord(after)];
+export function remarkChange(before: Told, after: Told): string | null {
+  const [old, now] = [worthAWord(before.remarks), worthAWord(after.remarks)];
   const appeared = without(now, old);
-  const gone = without(old, now);
+  const kept = after.kept.map(({ remark }) => remark);
+  const gone = without(without(old, now), kept); // what is kept on purpose is not settled
   if (appeared.length === 0 && gone.length === 0) return null;
   const { said } = strip;
   return [

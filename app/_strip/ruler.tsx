@@ -12,6 +12,8 @@ import type { Feet } from "./use-feet";
 
 export interface RulerProps {
   readonly panels: readonly Panel[];
+  /** Panels that are not there yet, while that is looked at. */
+  readonly added: readonly Panel[];
   readonly geometry: StripGeometry;
   readonly feet: Feet;
   /** Where panels would move to, while that is looked at. */
@@ -25,7 +27,7 @@ const LINE_Y = 13; // px from the ruler's top
 const HOLD_PX = 8; // a held pose's bar
 
 /** The numbered line of frames. Moving a stem's foot along it changes the panel's frame. */
-export function Ruler({ panels, geometry, feet, feetToBe, height, mayDraw }: RulerProps) {
+export function Ruler({ panels, added, geometry, feet, feetToBe, height, mayDraw }: RulerProps) {
   const exposure = useSheet((sheet) => sheet.head.exposure);
   const playFrame = useWorkspace((workspace) => workspace.playFrame);
   const frames = [...panels.map(feet.frameOf), ...feetToBe.values()];
@@ -62,7 +64,7 @@ export function Ruler({ panels, geometry, feet, feetToBe, height, mayDraw }: Rul
       </svg>
       {feetToBe.size > 0 && (
         <GhostFeet
-          panels={panels}
+          panels={[...panels, ...added]}
           feetToBe={feetToBe}
           xOfFrame={geometry.frameX}
           lineY={LINE_Y}

@@ -35,7 +35,7 @@ function useSpokenRemarks(): void {
     const tell = () => {
       const now = review.get();
       const same = now.yardstick === told.yardstick; // another yardstick is another question
-      const change = same ? remarkChange(told.remarks, now.remarks) : null;
+      const change = same ? remarkChange(told, now) : null;
       told = now;
       if (change !== null) workspace.getState().say(change);
     };

@@ -3,6 +3,7 @@ import { useEffect, useRef } from "react";
 import { addPanel } from "../../lib/sheet";
 import { FOOTFALLS_PX, FootfallsChart, GapRow, HipChart } from "../_charts";
 import { Button } from "../_controls";
+import { FixBar, GhostColumn, useFixGhosts } from "../_fixes";
 import { PlayButton, PlayStage } from "../_play";
 import { freshPanelId, useMayDraw, useReview, useRoom, useSheet } from "../_room";
 import { TimeBar, useFeetToBe } from "../_time";
@@ -34,14 +35,18 @@ export function Stage() {
   const playing = useWorkspace((workspace) => workspace.playing);
   usePanAndZoom({ ref: scroller, zoom, setZoom, grabs });
 
-  const feetToBe = useFeetToBe();
+  const timed = useFeetToBe();
+  const fix = useFixGhosts();
+  const feetToBe = timed.size > 0 ? timed : fix.feet;
+  const hung =
+    fix.added.length === 0 ? panels : [...panels, ...fix.added].sort((a, b) => a.frame - b.frame);
   const numbered = useSheet((sheet) => sheet.head.firstFrame !== undefined);
   const rulerHeight =
     STRIP.ruler + (numbered ? STRIP.shot : 0) + (feetToBe.size > 0 ? STRIP.ghosts : 0);
   const below = BELOW_FIXED + rulerHeight - STRIP.ruler;
   const space = { width: size.width, height: size.height - below - HIPS.least };
   const resting = stripGeometry(
-    panels.map((panel) => panel.frame),
+    hung.map((panel) => panel.frame),
     space,
     zoom,
     Math.max(0, ...feetToBe.values()),
@@ -71,25 +76,42 @@ export function Stage() {
         >
           <div className={styles.columns} data-desk style={{ height: papersHeight }}>
             <RowNames paperHeight={geometry.paperHeight} />
-            {panels.map((panel, index) => (
-              <PanelColumn
-                key={panel.id}
-                panel={panel}
-                left={geometry.columnX(index)}
-                width={geometry.paperWidth}
-                mayDraw={mayDraw}
-              />
-            ))}
+            {hung.map((panel, index) =>
+              fix.added.includes(panel) ? (
+                <GhostColumn
+                  key={panel.id}
+                  panel={panel}
+                  left={geometry.columnX(index)}
+                  width={geometry.paperWidth}
+                  paperHeight={geometry.paperHeight}
+                />
+              ) : (
+                <PanelColumn
+                  key={panel.id}
+                  panel={panel}
+                  left={geometry.columnX(index)}
+                  width={geometry.paperWidth}
+                  mayDraw={mayDraw}
+                />
+              ),
+            )}
             {panels.length === 0 && <EmptyStrip mayDraw={mayDraw} />}
           </div>
           <div className={styles.below}>
-            <Stems panels={panels} geometry={geometry} frameOf={feet.frameOf} feetToBe={feetToBe} />
+            <Stems
+              panels={hung}
+              added={fix.added}
+              geometry={geometry}
+              frameOf={feet.frameOf}
+              feetToBe={feetToBe}
+            />
             <div className={styles.rulerRow} style={{ height: rulerHeight }}>
               <span className={styles.play}>
                 <PlayButton />
               </span>
               <Ruler
                 panels={panels}
+                added={fix.added}
                 geometry={geometry}
                 feet={feet}
                 feetToBe={feetToBe}
@@ -112,6 +134,7 @@ export function Stage() {
         <ZoomButtons zoom={zoom} setZoom={setZoom} />
       </div>
       <TimeBar />
+      <FixBar />
       {playing && <PlayStage />}
     </div>
   );

@@ -6,7 +6,9 @@ import styles from "./stage.module.css";
 import { STRIP, type StripGeometry } from "./strip-geometry";
 
 export interface StemsProps {
+  /** In the order of their columns, those that are not there yet among them. */
   readonly panels: readonly Panel[];
+  readonly added: readonly Panel[];
   readonly geometry: StripGeometry;
   readonly frameOf: (panel: Panel) => Frame;
   /** Where panels would move to, while that is looked at. */
@@ -16,7 +18,7 @@ export interface StemsProps {
 const TO_THE_FOOT = 9; // px into the ruler, where the foot's dot begins
 
 /** The stems: from under each panel to its frame. Uneven timing is seen as leaning before it is read. */
-export function Stems({ panels, geometry, frameOf, feetToBe }: StemsProps) {
+export function Stems({ panels, added, geometry, frameOf, feetToBe }: StemsProps) {
   const inHand = useWorkspace((workspace) => workspace.panel);
   const height = STRIP.stems;
   return (
@@ -26,11 +28,13 @@ export function Stems({ panels, geometry, frameOf, feetToBe }: StemsProps) {
         const from = geometry.stemX(index);
         return (
           <g key={panel.id}>
-            <path
-              d={stem(from, geometry.frameX(frameOf(panel)), height)}
-              data-in-hand={panel.id === inHand}
-              data-contact={panel.pose === "contact"}
-            />
+            {!added.includes(panel) && (
+              <path
+                d={stem(from, geometry.frameX(frameOf(panel)), height)}
+                data-in-hand={panel.id === inHand}
+                data-contact={panel.pose === "contact"}
+              />
+            )}
             {toBe !== undefined && (
               <path d={stem(from, geometry.frameX(toBe), height)} data-ghost="true" />
             )}

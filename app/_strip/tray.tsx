@@ -3,7 +3,7 @@ import { Button } from "../_controls";
 import { GatherOptions } from "../_gather";
 import { JointPicker } from "../_marks";
 import { PassOnGroup } from "../_pass-on";
-import { takesInk, useMayDraw, useRoom, useStoreValue } from "../_room";
+import { takesInk, useMayCritique, useMayDraw, useRoom, useStoreValue } from "../_room";
 import { TimeRows } from "../_time";
 import { strip } from "../_words";
 import { useWorkspace, useWorkspaceStore } from "../_workspace";
@@ -16,6 +16,7 @@ import { useUndoState } from "./use-undo-state";
 /** What is in the hand, what lies under the paper, and the panel in hand. */
 export function Tray() {
   const mayDraw = useMayDraw();
+  const mayCritique = useMayCritique();
   const desk = useWorkspace((workspace) => workspace.desk);
   const tool = useWorkspace((workspace) => workspace.tool);
   return (
@@ -46,7 +47,7 @@ export function Tray() {
       <UnderThePaper />
       {mayDraw && <PassOnGroup />}
       {mayDraw && !desk && <TimeRows row={styles.row} />}
-      {mayDraw && <BackAndForth />}
+      {mayCritique && <BackAndForth />}
       <PanelInHand mayDraw={mayDraw} />
     </nav>
   );

@@ -2,10 +2,11 @@
 import { useEffect } from "react";
 import { nextDrawn } from "../../lib/motion";
 import { addPanel, slidePanel } from "../../lib/sheet";
+import { doFix } from "../_fixes";
 import { letGo, rubOutGathered } from "../_gather";
 import { doPassOn } from "../_pass-on";
 import { neighbour } from "../_play";
-import { freshPanelId, type Room, useMayDraw, useRoom } from "../_room";
+import { freshPanelId, type Room, useMayCritique, useMayDraw, useRoom } from "../_room";
 import { propose } from "../_time";
 import {
   type PassOnDeed,
@@ -29,6 +30,8 @@ export interface Hands {
   readonly room: Room;
   readonly workspace: WorkspaceStore;
   readonly mayDraw: boolean;
+  /** This person may keep things on purpose, and take that back. */
+  readonly mayCritique: boolean;
   readonly openHelp: () => void;
 }
 
@@ -37,16 +40,17 @@ export function useKeys({ openHelp, asleep }: KeysOptions): void {
   const room = useRoom();
   const workspace = useWorkspaceStore();
   const mayDraw = useMayDraw();
+  const mayCritique = useMayCritique();
   useEffect(() => {
     if (asleep) return;
-    const hands = { room, workspace, mayDraw, openHelp };
+    const hands = { room, workspace, mayDraw, mayCritique, openHelp };
     const press = (event: KeyboardEvent) => {
       if (event.defaultPrevented || isTyping(event.target)) return;
       if (act(event, hands)) event.preventDefault();
     };
     window.addEventListener("keydown", press);
     return () => window.removeEventListener("keydown", press);
-  }, [room, workspace, mayDraw, openHelp, asleep]);
+  }, [room, workspace, mayDraw, mayCritique, openHelp, asleep]);
 }
 
 function isTyping(target: EventTarget | null): boolean {
@@ -83,13 +87,15 @@ const LOOKING: Readonly<Record<string, Deed>> = {
   },
   " ": ({ workspace }) => workspace.getState().play(!workspace.getState().playing),
   enter: ({ room, workspace }) => {
-    const { panel, openDesk, passOn } = workspace.getState();
-    if (passOn !== null) doPassOn(room, workspace);
+    const { panel, openDesk, passOn, fixing } = workspace.getState();
+    if (fixing !== null) doFix(room, workspace);
+    else if (passOn !== null) doPassOn(room, workspace);
     else if (panel !== null) openDesk(panel);
   },
   escape: ({ room, workspace }) => {
     const now = workspace.getState();
-    if (now.passOn !== null) now.leavePassOn();
+    if (now.fixing !== null) now.showFix(null);
+    else if (now.passOn !== null) now.leavePassOn();
     else if (letGo(room, workspace)) return;
     else if (now.playing) now.play(false);
     else if (now.timing !== null) now.setTiming(null);
@@ -178,9 +184,9 @@ function zoomBy({ workspace }: Hands, factor: number): void {
   else setZoom(factor === 0 ? 1 : zoom * factor);
 }
 
-function undoOrRedo(event: KeyboardEvent, { room, workspace, mayDraw }: Hands): boolean {
+function undoOrRedo(event: KeyboardEvent, { room, workspace, mayCritique }: Hands): boolean {
   const key = event.key.toLowerCase();
-  if (!mayDraw || (key !== "z" && key !== "y")) return false;
+  if (!mayCritique || (key !== "z" && key !== "y")) return false;
   if (key === "y" || event.shiftKey) redoAndSay(room, workspace);
   else undoAndSay(room, workspace);
   return true;

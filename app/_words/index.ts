@@ -1,12 +1,14 @@
 export { charts } from "./charts";
 export { common } from "./common";
 export { door } from "./door";
+export { fixes } from "./fixes";
 export { gather } from "./gather";
 export { handover } from "./handover";
 export { marks } from "./marks";
 export { passOn } from "./pass-on";
 export { people } from "./people";
 export { play } from "./play";
+export { purpose } from "./purpose";
 export { remarks } from "./remarks";
 export { start } from "./start";
 export { strip } from "./strip";

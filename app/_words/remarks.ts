@@ -16,6 +16,8 @@ export const remarks = {
     level === "tidy"
       ? plural(count, "detail to tidy", "details to tidy")
       : `${count} ${remarks.level[level]}`,
+  toRedraw: (count: number) => `${count} to redraw`,
+  kept: (count: number) => `${count} on purpose`,
   between: " · ",
   calm: {
     strip: "no panels yet",
@@ -32,6 +34,9 @@ export const remarks = {
   sound: (yardstick: string) => `By the yardstick ${yardstick}, nothing in this walk stands out.`,
   soundSoFar: (yardstick: string) =>
     `By the yardstick ${yardstick}, nothing that can be read so far stands out.`,
+
+  redrawFirst:
+    "Nothing stands out in the figures, but some of the ink does not follow them yet: a viewer sees the ink.",
 
   frames: (first: number, last: number) => `${first} → ${last}`,
   framesHeard: (first: number, last: number) => `, from frame ${first} to ${last}`,

@@ -82,6 +82,8 @@ export const strip = {
     between: ", ",
     hips: (legs: string) => `hips ${legs} of a leg`,
     remarks: (count: number) => `${count} ${count === 1 ? "remark" : "remarks"}`,
+    kept: (count: number) => `${count} kept on purpose`,
+    toRedraw: "to redraw",
     ink: (strokes: number) =>
       strokes === 0 ? "no ink" : `${strokes} ${strokes === 1 ? "stroke" : "strokes"}`,
     joints: (joints: number) =>

@@ -42,7 +42,7 @@ const FRESH = { from: null, side: null, ink: false, forward: 0, up: 0, aside: 0 
 export const createPassOnSlice: StateCreator<Workspace, [], [], PassOnSlice> = (set) => ({
   passOn: null,
   passedOn: null,
-  askPassOn: (deed) => set({ passOn: { ...FRESH, deed }, passedOn: null }),
+  askPassOn: (deed) => set({ passOn: { ...FRESH, deed }, passedOn: null, fixing: null }),
   changePassOn: (changes) =>
     set(({ passOn }) => (passOn === null ? {} : { passOn: { ...passOn, ...changes } })),
   leavePassOn: (done) => set({ passOn: null, passedOn: done ?? null }),

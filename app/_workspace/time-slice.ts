@@ -15,5 +15,5 @@ export interface TimeSlice {
 
 export const createTimeSlice: StateCreator<Workspace, [], [], TimeSlice> = (set) => ({
   timing: null,
-  setTiming: (timing) => set({ timing }),
+  setTiming: (timing) => set(timing === null ? { timing } : { timing, fixing: null }),
 });

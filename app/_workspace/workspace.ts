@@ -1,4 +1,5 @@
 import { createStore, type StoreApi } from "zustand/vanilla";
+import { createFixSlice, type FixSlice } from "./fix-slice";
 import { createGatherSlice, type GatherSlice } from "./gather-slice";
 import { createPassOnSlice, type PassOnSlice } from "./pass-on-slice";
 import { createPlaySlice, type PlaySlice } from "./play-slice";
@@ -14,6 +15,7 @@ export type Workspace = ToolSlice &
   PlaySlice &
   TimeSlice &
   PassOnSlice &
+  FixSlice &
   GatherSlice &
   SpokenSlice;
 export type WorkspaceStore = StoreApi<Workspace>;
@@ -27,6 +29,7 @@ export function createWorkspace(): WorkspaceStore {
     ...createPlaySlice(...slice),
     ...createTimeSlice(...slice),
     ...createPassOnSlice(...slice),
+    ...createFixSlice(...slice),
     ...createGatherSlice(...slice),
     ...createSpokenSlice(...slice),
   }));

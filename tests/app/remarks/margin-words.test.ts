@@ -35,21 +35,42 @@ describe("the margin's count line", () => {
   });
 
   it("says what the matter is when there is nothing to count", () => {
-    expect(marginSummary([], "unmarked")).toBe("nothing marked yet");
-    expect(marginSummary([], "sound")).toBe("nothing stands out");
+    const nothing = { remarks: [], kept: [], toRedraw: 0 };
+    expect(marginSummary(nothing, "unmarked")).toBe("nothing marked yet");
+    expect(marginSummary(nothing, "sound")).toBe("nothing stands out");
+  });
+
+  it("counts what is to redraw and what is kept, and never calls ink sound that does not follow", () => {
+    const found = { remarks: leveled("shows"), kept: [], toRedraw: 2 };
+    expect(marginSummary(found, "remarks")).toBe("1 will show · 2 to redraw");
+    const whole = reviewWalk(walk(), "trade");
+    expect(marginMood("marked", whole, 1)).toBe("redraw");
+    expect(marginSummary({ ...whole, toRedraw: 1 }, "redraw")).toBe("1 to redraw");
+    const [remark] = leveled("shows");
+    if (remark === undefined) throw new Error("a slip draws a remark");
+    const { check, measured } = remark;
+    const scope = { kind: "walk" } as const;
+    const entry = { id: "aaaaaaaa", check, scope, reason: "", by: "", measured };
+    const kept = [{ remark, entry }];
+    expect(marginSummary({ remarks: [], kept, toRedraw: 0 }, "sound")).toBe(
+      "nothing stands out · 1 on purpose",
+    );
+    expect(marginSummary({ ...found, kept }, "remarks")).toBe(
+      "1 will show · 2 to redraw · 1 on purpose",
+    );
   });
 
   it("does not call a walk sound while a question is open", () => {
     const whole = reviewWalk(walk(), "trade");
     expect(whole.remarks).toEqual([]);
-    expect(marginMood("marked", whole)).toBe("sound");
+    expect(marginMood("marked", whole, 0)).toBe("sound");
     const partly = reviewWalk(unmark(walk(), "left down", ["left-hip", "right-hip"]), "trade");
     expect(partly.remarks).toEqual([]);
-    expect(marginMood("marked", partly)).toBe("open");
+    expect(marginMood("marked", partly, 0)).toBe("open");
   });
 
   it("takes a sheet without marks for unmarked, whatever the checks would say", () => {
-    expect(marginMood("unmarked", reviewWalk(unmarked(), "trade"))).toBe("unmarked");
+    expect(marginMood("unmarked", reviewWalk(unmarked(), "trade"), 0)).toBe("unmarked");
   });
 });
 

@@ -9,33 +9,45 @@ const seen = remarks.filter(({ level }) => level !== "tidy");
 const [first, ...others] = seen;
 if (first === undefined || others.length < 2) throw new Error("Brindle has three remarks planted");
 
+/** A review that tells these. */
+const told = (...told: readonly Remark[]) => ({ remarks: told, kept: [] });
+
 const asTidy = (remark: Remark): Remark => ({ ...remark, level: "tidy" });
 
 describe("what is said of remarks that come and go", () => {
   it("names the one that appeared, and counts them all", () => {
-    expect(remarkChange(others, seen)).toBe(
+    expect(remarkChange(told(...others), told(...seen))).toBe(
       `Remark: ${first.title}. ${seen.length} remarks in all.`,
     );
   });
 
   it("names the one that is settled", () => {
-    expect(remarkChange(seen, others)).toContain(`Settled: ${first.title}. `);
-    expect(remarkChange([first], [])).toBe(`Settled: ${first.title}. None is left.`);
+    expect(remarkChange(told(...seen), told(...others))).toContain(`Settled: ${first.title}. `);
+    expect(remarkChange(told(first), told())).toBe(`Settled: ${first.title}. None is left.`);
   });
 
   it("counts several at once instead of reading them out", () => {
-    expect(remarkChange([], seen)).toBe(
+    expect(remarkChange(told(), told(...seen))).toBe(
       `${seen.length} more remarks. ${seen.length} remarks in all.`,
     );
   });
 
   it("is silent when only a number in a remark has changed, or its rank", () => {
     const moved = { ...first, title: `${first.title} more`, beyond: first.beyond + 1 };
-    expect(remarkChange(seen, [...others, moved])).toBeNull();
+    expect(remarkChange(told(...seen), told(...others, moved))).toBeNull();
+  });
+
+  it("does not call settled what is kept on purpose", () => {
+    const { check, measured } = first;
+    const scope = { kind: "walk" } as const;
+    const entry = { id: "aaaaaaaa", check, scope, reason: "", by: "Ana", measured };
+    const kept = { remarks: others, kept: [{ remark: first, entry }] };
+    expect(remarkChange(told(...seen), kept)).toBeNull();
+    expect(remarkChange(kept, told(...seen))).toContain(`Remark: ${first.title}.`);
   });
 
   it("is silent about what is only to tidy", () => {
-    expect(remarkChange([], [asTidy(first)])).toBeNull();
-    expect(remarkChange([first], [asTidy(first)])).toContain("Settled");
+    expect(remarkChange(told(), told(asTidy(first)))).toBeNull();
+    expect(remarkChange(told(first), told(asTidy(first)))).toContain("Settled");
   });
 });

@@ -1,0 +1,9 @@
+export { doFix } from "./do-fix";
+export { FixBar } from "./fix-bar";
+export { FixButton } from "./fix-button";
+export { FixLayer } from "./fix-layer";
+export { GhostColumn } from "./ghost-column";
+export { RedrawBadge } from "./redraw-badge";
+export { RedrawLayer } from "./redraw-layer";
+export { RedrawList } from "./redraw-list";
+export { useFixGhosts } from "./use-fix-ghosts";

@@ -1,0 +1,5 @@
+export { KeepButton } from "./keep-button";
+export { keptAt } from "./kept-at";
+export { KeptBadge } from "./kept-badge";
+export { KeptLayer } from "./kept-layer";
+export { KeptList } from "./kept-list";
