@@ -1,7 +1,7 @@
 import { applyFix, type Fix, type WalkPanel } from "../../lib/gait";
 import type { View } from "../../lib/geometry";
 import type { Frame } from "../../lib/motion";
-import { type Panel, type PanelId, type Sheet, walkOf } from "../../lib/sheet";
+import { emptyPanel, type Panel, type PanelId, type Sheet, walkOf } from "../../lib/sheet";
 
 /** What a fix would leave, where it can be seen before it is done. */
 export interface FixGhosts {
@@ -44,10 +44,6 @@ export function ghostKey(panel: PanelId, view: View): string {
   return `${panel} ${view}`;
 }
 
-function undrawn({ id, frame, pose, weightOn, place, marks }: WalkPanel): Panel {
-  return {
-    ...{ id, frame, hold: 0, pose, weightOn, place, marks },
-    toRedraw: { side: false, front: false },
-    ink: { side: [], front: [] },
-  };
+function undrawn({ marks, ...panel }: WalkPanel): Panel {
+  return { ...emptyPanel(panel), marks };
 }

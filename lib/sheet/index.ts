@@ -5,7 +5,7 @@ export type { Critique } from "./critique";
 export { type CritiqueView, openCritiqueView } from "./critique-view";
 export { brindleExample } from "./demo/brindle-example";
 export { PICTURE_SIZE } from "./fields";
-export { layOut } from "./lay-out";
+export { emptyPanel, layOut } from "./lay-out";
 export { MIGRATIONS, type Migration, type Migrations, migrate } from "./migrate";
 export { type Chance, newEntryId, newPanelId, newStrokeId } from "./new-id";
 export { type BodyShift, bodyShift } from "./pass-on/body-shift";
