@@ -1,5 +1,5 @@
 import { PencilSign } from "./pencil-sign";
-import styles from "./people.module.css";
+import styles from "./people-bar.module.css";
 
 export interface ChipProps {
   readonly name: string;

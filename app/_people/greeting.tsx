@@ -3,7 +3,8 @@ import { useState } from "react";
 import { Button } from "../_controls";
 import { people } from "../_words";
 import { keepGreeted, wasGreeted } from "./greeted";
-import styles from "./people.module.css";
+import styles from "./people-bar.module.css";
+import form from "./people-form.module.css";
 
 export interface GreetingProps {
   /** What the others see this person called. */
@@ -24,7 +25,7 @@ export function Greeting({ called, onGive, onLater }: GreetingProps) {
   return (
     <section className={styles.greeting} aria-label={people.greet.label}>
       <p>{people.greet.words(called)}</p>
-      <div className={styles.row}>
+      <div className={form.row}>
         <Button small onClick={() => done(onGive)}>
           {people.greet.give}
         </Button>

@@ -3,7 +3,7 @@ import { useId } from "react";
 import { HUES } from "../_room";
 import { people } from "../_words";
 import { PencilSign } from "./pencil-sign";
-import styles from "./people.module.css";
+import styles from "./people-form.module.css";
 
 export interface HuePickerProps {
   readonly hue: number;
@@ -19,7 +19,7 @@ export function HuePicker({ hue, onPick }: HuePickerProps) {
     <fieldset className={styles.hues}>
       <legend>{people.name.hue}</legend>
       {hues.map((degrees) => (
-        <label key={degrees} className={styles.hue}>
+        <label key={degrees} className={styles.choice}>
           <input
             type="radio"
             name={name}

@@ -5,10 +5,11 @@ import { Dialog } from "../_controls";
 import { useRoom, useStoreValue } from "../_room";
 import { common, people } from "../_words";
 import { LinkList, type LinksRead } from "./link-list";
+import styles from "./links.module.css";
 import { openLinksDoor, whyNot } from "./links-door";
 import { NewLink } from "./new-link";
 import { NewLinkForm } from "./new-link-form";
-import styles from "./people.module.css";
+import form from "./people-form.module.css";
 
 /** Links to this sheet: make one, see which there are, close one. The owner's alone. */
 export function InviteDialog({ onClose }: { readonly onClose: () => void }) {
@@ -52,7 +53,7 @@ function OwnersLinks({ sheetId }: { readonly sheetId: string }) {
         }}
       />
       {made !== null && <NewLink key={made.link} sheetId={sheetId} made={made} />}
-      <p role="alert" className={problem === null ? "heard" : styles.wrong}>
+      <p role="alert" className={problem === null ? "heard" : form.wrong}>
         {problem}
       </p>
       <LinkList

@@ -3,7 +3,8 @@ import { useState } from "react";
 import type { LinkListed } from "../../shared/api-answers";
 import { Button } from "../_controls";
 import { people } from "../_words";
-import styles from "./people.module.css";
+import styles from "./links.module.css";
+import form from "./people-form.module.css";
 import { sortLinks } from "./sort-links";
 
 /** The links; or that they are on their way, or did not come. */
@@ -20,10 +21,10 @@ export function LinkList({ links, onTryAgain, onRevoke }: LinkListProps) {
   return (
     <section className={styles.links}>
       <h3>{people.invite.links}</h3>
-      {links === "reading" && <p className={styles.hint}>{people.invite.reading}</p>}
+      {links === "reading" && <p className={form.hint}>{people.invite.reading}</p>}
       {links === "unread" && (
         <>
-          <p role="alert" className={styles.wrong}>
+          <p role="alert" className={form.wrong}>
             {people.invite.unread}
           </p>
           <Button small onClick={onTryAgain}>
@@ -42,7 +43,7 @@ interface RowsProps {
 }
 
 function Rows({ links, onRevoke }: RowsProps) {
-  if (links.length === 0) return <p className={styles.hint}>{people.invite.none}</p>;
+  if (links.length === 0) return <p className={form.hint}>{people.invite.none}</p>;
   return (
     <ul>
       {sortLinks(links).map((link) => (

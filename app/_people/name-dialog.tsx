@@ -4,7 +4,7 @@ import { Button, Dialog } from "../_controls";
 import type { Me } from "../_room";
 import { common, people } from "../_words";
 import { HuePicker } from "./hue-picker";
-import styles from "./people.module.css";
+import styles from "./people-form.module.css";
 import { NAME_LENGTH, readName } from "./read-name";
 
 export interface NameDialogProps {

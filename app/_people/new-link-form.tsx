@@ -3,7 +3,7 @@ import { type FormEvent, useId, useState } from "react";
 import type { Role } from "../../shared/role";
 import { Button } from "../_controls";
 import { people } from "../_words";
-import styles from "./people.module.css";
+import styles from "./people-form.module.css";
 
 /** What an owner gives away as a rule. Another owner is a rarer wish, and the server's door takes it. */
 const OFFERED = ["draw", "critique", "view"] as const satisfies readonly Role[];
@@ -28,10 +28,10 @@ export function NewLinkForm({ onMake }: NewLinkFormProps) {
   };
   return (
     <form className={styles.form} onSubmit={make}>
-      <fieldset className={styles.roles}>
+      <fieldset className={styles.choices}>
         <legend>{people.invite.role}</legend>
         {OFFERED.map((offered) => (
-          <label key={offered} className={styles.role}>
+          <label key={offered} className={styles.choice}>
             <input
               type="radio"
               name={group}

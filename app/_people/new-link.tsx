@@ -4,7 +4,8 @@ import type { LinkCreated } from "../../shared/api-answers";
 import { Button } from "../_controls";
 import { people } from "../_words";
 import { linkAddress } from "./link-address";
-import styles from "./people.module.css";
+import styles from "./links.module.css";
+import form from "./people-form.module.css";
 
 export interface NewLinkProps {
   readonly sheetId: string;
@@ -30,19 +31,19 @@ export function NewLink({ sheetId, made }: NewLinkProps) {
   return (
     <div className={styles.made}>
       <label htmlFor={id}>{people.invite.made(people.role[made.role])}</label>
-      <div className={styles.row}>
+      <div className={form.row}>
         <input
           id={id}
           ref={field}
-          className={styles.input}
+          className={form.input}
           value={address}
           readOnly
           onFocus={(event) => event.target.select()}
         />
         <Button onClick={copy}>{people.invite.copy}</Button>
       </div>
-      <p className={styles.hint}>{people.invite.once}</p>
-      <p role="status" className={styles.hint}>
+      <p className={form.hint}>{people.invite.once}</p>
+      <p role="status" className={form.hint}>
         {copied}
       </p>
     </div>

@@ -3,7 +3,7 @@ import { memo } from "react";
 import { PANEL } from "../../lib/body";
 import type { LayerProps } from "../_workspace";
 import { PencilSign } from "./pencil-sign";
-import styles from "./people.module.css";
+import styles from "./pencils.module.css";
 import { usePencils } from "./use-pencils";
 
 const PENCIL_PX = { least: 16, most: 30 } as const;

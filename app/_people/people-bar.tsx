@@ -7,7 +7,7 @@ import { foldPeople } from "./fold-people";
 import { Greeting } from "./greeting";
 import { NameDialog } from "./name-dialog";
 import { PencilSign } from "./pencil-sign";
-import styles from "./people.module.css";
+import styles from "./people-bar.module.css";
 
 /** Who is here: oneself first, as the way to one's own name, then the others. */
 export function PeopleBar() {

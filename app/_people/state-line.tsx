@@ -2,7 +2,7 @@
 import { useId, useState } from "react";
 import { useRoom, useStoreValue } from "../_room";
 import { stateWords } from "./ink-words";
-import styles from "./people.module.css";
+import styles from "./state.module.css";
 import { StateSign } from "./state-sign";
 import { useSpokenChange } from "./use-spoken-change";
 
@@ -18,7 +18,7 @@ export function StateLine() {
   const { words, why } = stateWords(state, role, shutBy);
   const looks = state === "saved" && (role === "view" || role === "critique");
   return (
-    <div className={styles.stateHold} onPointerLeave={() => setTold(false)}>
+    <div className={styles.hold} onPointerLeave={() => setTold(false)}>
       <button
         type="button"
         className={styles.state}
@@ -35,7 +35,7 @@ export function StateLine() {
         }}
       >
         <StateSign state={looks ? "looks" : state} />
-        <span className={styles.stateWords}>{words}</span>
+        <span className={styles.words}>{words}</span>
       </button>
       <div id={whyId} role="tooltip" className={told ? styles.why : styles.whyFolded}>
         {why}

@@ -1,5 +1,5 @@
 import type { InkState } from "../_room";
-import styles from "./people.module.css";
+import styles from "./state.module.css";
 
 const PATHS: Record<InkState | "looks", string> = {
   saved: "M3 8.5 6.5 12 13 4.5",
@@ -15,7 +15,7 @@ const PATHS: Record<InkState | "looks", string> = {
 /** The state's sign: told apart by shape alone. */
 export function StateSign({ state }: { readonly state: InkState | "looks" }) {
   return (
-    <svg className={styles.stateSign} viewBox="0 0 16 16" aria-hidden="true" focusable="false">
+    <svg className={styles.sign} viewBox="0 0 16 16" aria-hidden="true" focusable="false">
       <path d={PATHS[state]} />
     </svg>
   );
