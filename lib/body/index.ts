@@ -1,6 +1,7 @@
 export { BODY, CHEST, footJoints } from "./body-parts";
 export { BONES, type Bone, bonesOf, type DrawnBone } from "./bones";
 export type { Build } from "./build";
+export { carriersOf } from "./carried-by";
 export { type CentreOfMass, centreOfMass } from "./centre-of-mass";
 export { type FigureSize, figureSizeOf } from "./figure/figure-size";
 export { measuredSize } from "./figure/measured-size";

@@ -38,7 +38,10 @@ export function measuredSize(
       sides.flatMap((marks) => between(marks, "neck", "head")),
       plain.head,
     ),
-    foot: stand === null ? plain.foot : footOf(stand.side, plain.foot, legUnits),
+    foot:
+      stand === null
+        ? scaledFoot(plain.foot, known(sides.flatMap(soles), plain.foot.toe - plain.foot.heel))
+        : footOf(stand.side, plain.foot, legUnits),
     half: stand === null ? plain.half : halvesOf(stand.front, plain.half, legUnits),
   };
 }
@@ -69,6 +72,17 @@ function hipsToShoulders(marks: ViewMarks): number[] {
   const hips = pairMiddle(marks, "hip");
   const shoulders = pairMiddle(marks, "shoulder");
   return hips === null || shoulders === null ? [] : [distance(hips, shoulders)];
+}
+
+/** Heel to toe of every foot that has both. */
+function soles(marks: ViewMarks): number[] {
+  return SIDES.flatMap((side) => between(marks, limbJoint(side, "heel"), limbJoint(side, "toe")));
+}
+
+/** A foot of its own shape and another length. */
+function scaledFoot(foot: FigureSize["foot"], length: number): FigureSize["foot"] {
+  const by = length / (foot.toe - foot.heel);
+  return { ankle: foot.ankle, heel: by * foot.heel, ball: by * foot.ball, toe: by * foot.toe };
 }
 
 /** The stand's feet about their ankles, the mean of both that are whole. */

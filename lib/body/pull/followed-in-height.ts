@@ -1,5 +1,6 @@
 import type { View } from "../../geometry";
-import { JOINTS, type JointName, SIDES, type Side } from "../joint";
+import { carriersOf } from "../carried-by";
+import { JOINTS, type JointName, SIDES } from "../joint";
 import type { ViewMarks } from "../mark";
 import { markOf } from "../mark-of";
 import { putMark, shiftedMarks } from "../shifted-marks";
@@ -44,28 +45,10 @@ function limbsOf(marks: ViewMarks, seen: Seen): Limb[] {
   );
 }
 
-/** What carries a joint, nearest first: where it is not marked in the moved view, it goes with that. */
-const CARRIED_BY: Readonly<Record<string, readonly string[]>> = {
-  head: ["neck", "shoulder", "hip"],
-  neck: ["shoulder", "head", "hip"],
-  load: ["shoulder", "neck", "hip"],
-  shoulder: ["neck", "hip"],
-  elbow: ["shoulder", "neck", "hip"],
-  wrist: ["elbow", "shoulder", "neck", "hip"],
-  hip: [],
-  knee: [],
-  ankle: ["heel", "toe"],
-  heel: ["ankle", "ball"],
-  ball: ["toe", "heel", "ankle"],
-  toe: ["ball", "ankle", "heel"],
-};
-
 /** By how much a joint went down, panel units; 0 where nothing tells. */
 function riseOf(before: ViewMarks, after: ViewMarks, joint: JointName): number {
-  const side = SIDES.find((one) => joint.startsWith(`${one}-`)) ?? null;
-  const part = side === null ? joint : joint.slice(side.length + 1);
-  for (const one of [part, ...(CARRIED_BY[part] ?? [])]) {
-    const rises = namesOf(one, side).flatMap((name) => {
+  for (const carriers of carriersOf(joint)) {
+    const rises = carriers.flatMap((name) => {
       const was = markOf(before, name);
       const is = markOf(after, name);
       return was === null || is === null ? [] : [is.y - was.y];
@@ -73,13 +56,6 @@ function riseOf(before: ViewMarks, after: ViewMarks, joint: JointName): number {
     if (rises.length > 0) return rises.reduce((sum, rise) => sum + rise, 0) / rises.length;
   }
   return 0;
-}
-
-/** The joints that a part stands for: its own side's, of a pair both where no side is meant. */
-function namesOf(part: string, side: Side | null): JointName[] {
-  if (part === "head" || part === "neck" || part === "load") return [part];
-  if (side !== null) return [`${side}-${part}` as JointName];
-  return SIDES.map((one) => `${one}-${part}` as JointName);
 }
 
 /** From the side: the middle joint where the bones have it, as long as its neighbours are. */

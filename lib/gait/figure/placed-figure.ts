@@ -1,13 +1,9 @@
 import {
-  type FigureSize,
-  figureSizeOf,
   groundToFront,
   groundToSide,
   type JointName,
   type Mark,
-  measuredSize,
   otherSide,
-  PANEL,
   type PoseMarks,
   type Side,
 } from "../../body";
@@ -18,7 +14,8 @@ import { type Study, studyWalk } from "../study";
 import type { Walk, WalkPanel, Yardstick } from "../walk";
 import { type FigureSpots, standingSpots, walkingSpots } from "./figure-spots";
 import { footprint } from "./footprint";
-import { momentOf, stepAround } from "./moment-of";
+import { momentOf, stepAround, type Timed } from "./moment-of";
+import { type Sized, sizeIn } from "./sized";
 
 /** How exactly a placed figure's marks are placed, a share of a leg: no mark is placed better. */
 export const FIGURE_PRECISION = 0.005;
@@ -59,27 +56,13 @@ export function placedFigure(
   return placedIn(studyWalk(walk, yardstick), panel, sizeIn(walk, others));
 }
 
-/** A figure's sizes and what they were measured on. */
-export interface Sized {
-  readonly size: FigureSize;
-  readonly legUnits: number;
-  readonly sizedBy: PlacedFigure["sizedBy"];
-}
-
-/** The figure's sizes as some of a walk's panels have them, else its build's. */
-export function sizeIn(walk: Walk, panels: readonly WalkPanel[]): Sized {
-  const { leg } = studyWalk({ ...walk, panels }, "trade");
-  const legUnits = leg.kind === "value" ? leg.value : PANEL.plainLeg;
-  const plain = figureSizeOf(walk.build);
-  if (leg.kind === "cannot-tell") return { size: plain, legUnits, sizedBy: "build" };
-  const marked = leg.from === "stand" ? panels.find(({ pose }) => pose === "stand") : undefined;
-  const drawn = { stand: marked?.marks ?? null, poses: panels.map(({ marks }) => marks) };
-  const size = measuredSize(plain, drawn, legUnits);
-  return { size, legUnits, sizedBy: marked === undefined ? "poses" : "stand" };
-}
-
 /** The same, of a walk that was laid out already. */
-export function placedIn(study: Study, panel: WalkPanel, sized: Sized): PlacedFigure | NoReading {
+export function placedIn(
+  study: Study,
+  panel: WalkPanel,
+  sized: Sized,
+  by: Timed["by"] = "label",
+): PlacedFigure | NoReading {
   const { sizedBy, legUnits } = sized;
   if (panel.pose === "stand") {
     const spots = standingSpots(sized.size);
@@ -87,8 +70,12 @@ export function placedIn(study: Study, panel: WalkPanel, sized: Sized): PlacedFi
   }
   const side = panel.weightOn;
   if (side === null) return { kind: "cannot-tell", needs: "the side that carries the weight" };
-  const ground = groundOf(study, panel, side, sized.size);
-  const spots = walkingSpots(sized.size, side, momentOf(study, panel, ground.stepLength));
+  const ground = groundOf(study, panel, side, sized);
+  const spots = walkingSpots(
+    sized.size,
+    side,
+    momentOf(study, panel, { stepLength: ground.stepLength, by }),
+  );
   const offset =
     ground.print === null ? middleOf(spots) : ground.print - placeOf(panel, study.walk);
   return figureOf(spots, offset, { legUnits, sizedBy, placedBy: ground.placedBy });
@@ -102,10 +89,10 @@ interface OnGround {
   readonly placedBy: PlacedFigure["placedBy"];
 }
 
-function groundOf(study: Study, panel: WalkPanel, side: Side, size: FigureSize): OnGround {
+function groundOf(study: Study, panel: WalkPanel, side: Side, sized: Sized): OnGround {
   const around = stepAround(study, panel);
-  const own = footprint(study, panel, side, size);
-  const behind = isStepPose(panel.pose) ? footprint(study, panel, otherSide(side), size) : null;
+  const own = footprint(study, panel, side, sized);
+  const behind = isStepPose(panel.pose) ? footprint(study, panel, otherSide(side), sized) : null;
   if (own !== null) {
     const apart = behind === null ? null : own - behind;
     const stepLength = apart !== null && apart > 0 ? apart : around.length;
@@ -113,18 +100,18 @@ function groundOf(study: Study, panel: WalkPanel, side: Side, size: FigureSize):
   }
   if (around.length === null || panel.pose === "lead-in")
     return { print: null, stepLength: around.length, placedBy: "middle" };
-  const print = behind === null ? nextPrint(study, panel, side, size) : behind;
+  const print = behind === null ? nextPrint(study, panel, side, sized) : behind;
   if (print === null) return { print: null, stepLength: around.length, placedBy: "middle" };
   const by = behind === null ? -around.length : around.length;
   return { print: print + by, stepLength: around.length, placedBy: "step" };
 }
 
 /** The footprint of the step after this one, or before it. */
-function nextPrint(study: Study, panel: WalkPanel, side: Side, size: FigureSize): number | null {
+function nextPrint(study: Study, panel: WalkPanel, side: Side, sized: Sized): number | null {
   const { steps } = study;
   const at = steps.findIndex(({ panels }) => panels.includes(panel));
   const next = steps[at]?.next ?? null;
-  return next === null ? null : footprint(study, next, otherSide(side), size);
+  return next === null ? null : footprint(study, next, otherSide(side), sized);
 }
 
 /** What brings the hips to the middle of the paper. Leg lengths. */

@@ -4,9 +4,9 @@ import { bearingFeet } from "../foot";
 import type { WalkPanel } from "../walk";
 
 /**
- * A tap this near to the ground line was meant for it, where that part of the foot bears. A share of a
- * leg: our own choice, twice what the coarsest mark is off (3 %) would pull in feet that are meant to
- * float, and a hand that aims at a line lands well within it.
+ * A mark this near to the ground line was meant for it, where that part of the foot bears. A share of a
+ * leg: our own choice, as far as the coarsest mark may be off; a swinging foot is not asked,
+ * and one that is drawn to float stands higher than that (it shows from 2 % on beyond its ±).
  */
 export const SNAPS_WITHIN = 0.03;
 
