@@ -74,10 +74,24 @@ function hipsToShoulders(marks: ViewMarks): number[] {
   return hips === null || shoulders === null ? [] : [distance(hips, shoulders)];
 }
 
-/** Heel to toe of every foot that has both. */
+/**
+ * How long every foot is: heel to ball to toe; without a ball heel to toe, where the heel is not up,
+ * since a foot that peels off is bent.
+ */
 function soles(marks: ViewMarks): number[] {
-  return SIDES.flatMap((side) => between(marks, limbJoint(side, "heel"), limbJoint(side, "toe")));
+  return SIDES.flatMap((side) => {
+    const [heel, ball, toe] = (["heel", "ball", "toe"] as const).map((part) =>
+      markOf(marks, limbJoint(side, part)),
+    );
+    if (heel == null || toe == null) return [];
+    if (ball != null) return [distance(heel, ball) + distance(ball, toe)];
+    const length = distance(heel, toe);
+    return toe.y - heel.y > HEEL_UP * length ? [] : [length];
+  }).filter((length) => length > 0);
 }
+
+/** A heel higher over its toe than this share of the foot is up: 10°, what passes as flat. */
+const HEEL_UP = Math.sin((10 * Math.PI) / 180);
 
 /** A foot of its own shape and another length. */
 function scaledFoot(foot: FigureSize["foot"], length: number): FigureSize["foot"] {

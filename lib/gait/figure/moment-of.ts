@@ -1,22 +1,8 @@
 import { isStepPose } from "../../motion";
-import { placeOf } from "../ground-mark";
-import type { Step } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { leadInMoment, poseMoment } from "./pose-moment";
 import type { Moment } from "./posed-legs";
-
-/** The step a panel is in, and how far it goes over the ground: leg lengths, null where nothing tells. */
-export function stepAround(
-  { steps, walk }: Study,
-  panel: WalkPanel,
-): { readonly step: Step | null; readonly length: number | null } {
-  const own = steps.find(({ panels }) => panels.includes(panel)) ?? null;
-  const step = own ?? steps.find(({ next }) => next === panel) ?? steps[0] ?? null;
-  if (step?.next == null) return { step: own, length: null };
-  const length = placeOf(step.next, walk) - placeOf(step.contact, walk);
-  return { step: own, length: length > 0 ? length : null };
-}
 
 /** What a moment is asked for. */
 export interface Timed {

@@ -1,20 +1,11 @@
-import {
-  groundToFront,
-  groundToSide,
-  type JointName,
-  type Mark,
-  otherSide,
-  type PoseMarks,
-  type Side,
-} from "../../body";
-import { isStepPose } from "../../motion";
+import { groundToFront, groundToSide, type JointName, type Mark, type PoseMarks } from "../../body";
 import type { NoReading } from "../answer";
 import { placeOf } from "../ground-mark";
 import { type Study, studyWalk } from "../study";
 import type { Walk, WalkPanel, Yardstick } from "../walk";
 import { type FigureSpots, standingSpots, walkingSpots } from "./figure-spots";
-import { footprint } from "./footprint";
-import { momentOf, stepAround, type Timed } from "./moment-of";
+import { type FootGround, footGround } from "./foot-ground";
+import { momentOf, type Timed } from "./moment-of";
 import { type Sized, sizeIn } from "./sized";
 
 /** How exactly a placed figure's marks are placed, a share of a leg: no mark is placed better. */
@@ -27,7 +18,7 @@ export interface PlacedFigure {
   /** What its sizes were measured on; `build`: nothing was marked yet. */
   readonly sizedBy: "stand" | "poses" | "build";
   /** What said where it stands: its own footprint, the one before or after it, or nothing. */
-  readonly placedBy: "footprint" | "step" | "middle";
+  readonly placedBy: FootGround["placedBy"];
 }
 
 /**
@@ -70,7 +61,7 @@ export function placedIn(
   }
   const side = panel.weightOn;
   if (side === null) return { kind: "cannot-tell", needs: "the side that carries the weight" };
-  const ground = groundOf(study, panel, side, sized);
+  const ground = footGround(study, panel, sized);
   const spots = walkingSpots(
     sized.size,
     side,
@@ -79,39 +70,6 @@ export function placedIn(
   const offset =
     ground.print === null ? middleOf(spots) : ground.print - placeOf(panel, study.walk);
   return figureOf(spots, offset, { legUnits, sizedBy, placedBy: ground.placedBy });
-}
-
-/** Where the carrying foot was put down, and how far the other one is behind it. */
-interface OnGround {
-  /** Leg lengths along the ground; null where nothing tells. */
-  readonly print: number | null;
-  readonly stepLength: number | null;
-  readonly placedBy: PlacedFigure["placedBy"];
-}
-
-function groundOf(study: Study, panel: WalkPanel, side: Side, sized: Sized): OnGround {
-  const around = stepAround(study, panel);
-  const own = footprint(study, panel, side, sized);
-  const behind = isStepPose(panel.pose) ? footprint(study, panel, otherSide(side), sized) : null;
-  if (own !== null) {
-    const apart = behind === null ? null : own - behind;
-    const stepLength = apart !== null && apart > 0 ? apart : around.length;
-    return { print: own, stepLength, placedBy: "footprint" };
-  }
-  if (around.length === null || panel.pose === "lead-in")
-    return { print: null, stepLength: around.length, placedBy: "middle" };
-  const print = behind === null ? nextPrint(study, panel, side, sized) : behind;
-  if (print === null) return { print: null, stepLength: around.length, placedBy: "middle" };
-  const by = behind === null ? -around.length : around.length;
-  return { print: print + by, stepLength: around.length, placedBy: "step" };
-}
-
-/** The footprint of the step after this one, or before it. */
-function nextPrint(study: Study, panel: WalkPanel, side: Side, sized: Sized): number | null {
-  const { steps } = study;
-  const at = steps.findIndex(({ panels }) => panels.includes(panel));
-  const next = steps[at]?.next ?? null;
-  return next === null ? null : footprint(study, next, otherSide(side), sized);
 }
 
 /** What brings the hips to the middle of the paper. Leg lengths. */

@@ -7,8 +7,8 @@ import {
   shiftedMarks,
 } from "../../body";
 import type { Point, View } from "../../geometry";
-import { printOn } from "../figure/footprint";
 import { placedIn } from "../figure/placed-figure";
+import { printOn } from "../figure/print-on";
 import type { Sized } from "../figure/sized";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";

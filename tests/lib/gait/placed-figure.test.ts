@@ -1,0 +1,284 @@
+import { describe, expect, it } from "vitest";
+import {
+  JOINTS,
+  type JointName,
+  limbJoint,
+  type Mark,
+  markOf,
+  otherSide,
+  PANEL,
+  type Side,
+  type ViewMarks,
+} from "../../../lib/body";
+import {
+  FIGURE_PRECISION,
+  footPitch,
+  kneeBend,
+  type PlacedFigure,
+  placedFigure,
+  reviewWalk,
+  type Walk,
+  type Yardstick,
+} from "../../../lib/gait";
+import { distance } from "../../../lib/geometry";
+import type { PoseName } from "../../../lib/motion";
+import { type Brief, defaultBrief, layOut, walkOf } from "../../../lib/sheet";
+import angles from "../../reference/leg-angles.json";
+import lengths from "../../reference/segment-lengths.json";
+import { ids } from "../../support/peers";
+import { walk as builtWalk, without } from "../../support/walk";
+
+const STATURE = PANEL.plainLeg / lengths.heights.hip; // panel units
+const DEGREES = 180 / Math.PI;
+
+const emptyWalk = (brief: Partial<Brief> = {}): Walk =>
+  walkOf(layOut({ ...defaultBrief, ...brief }, ids()));
+
+function figureOf(walk: Walk, id: string, yardstick: Yardstick): PlacedFigure {
+  const placed = placedFigure(walk, id, yardstick);
+  if (placed.kind === "cannot-tell") throw new Error(`needs ${placed.needs}`);
+  return placed;
+}
+
+/** The walk with a figure placed on every panel, one after another. */
+function allPlaced(walk: Walk, yardstick: Yardstick, order: "forward" | "backward"): Walk {
+  const named = walk.panels.map(({ id }) => id);
+  let placed = walk;
+  for (const id of order === "forward" ? named : named.toReversed()) {
+    const { marks } = figureOf(placed, id, yardstick);
+    const panels = placed.panels.map((one) => (one.id === id ? { ...one, marks } : one));
+    placed = { ...placed, panels };
+  }
+  return placed;
+}
+
+/** A pose by itself: nothing says how long its step is, so the published angles stand as they are. */
+function alone(pose: PoseName, weightOn: Side | null): Walk {
+  const walk = emptyWalk();
+  const [first] = walk.panels;
+  if (first === undefined) throw new Error("a strip has panels");
+  return { ...walk, panels: [{ ...first, id: "alone", pose, weightOn }] };
+}
+
+const mark = (marks: ViewMarks, joint: JointName): Mark => {
+  const found = markOf(marks, joint);
+  if (found === null) throw new Error(`no ${joint}`);
+  return found;
+};
+
+/** A thigh's lean from the vertical, degrees, knee ahead positive. */
+function thighOf(marks: ViewMarks, side: Side): number {
+  const [hip, knee] = [mark(marks, `${side}-hip`), mark(marks, `${side}-knee`)];
+  return Math.atan2(knee.x - hip.x, knee.y - hip.y) * DEGREES;
+}
+
+function degreesOf(answer: ReturnType<typeof kneeBend>): number {
+  return answer.kind === "value" ? answer.value * DEGREES : Number.NaN;
+}
+
+/** A row of a table between two of its rows, straight. */
+function at<Row extends { readonly percent: number }>(
+  rows: readonly Row[],
+  percent: number,
+  read: (row: Row) => number,
+): number {
+  const after = rows.find((row) => row.percent >= percent);
+  const before = rows.findLast((row) => row.percent <= percent);
+  if (after === undefined || before === undefined) throw new Error(`no ${percent} %`);
+  const span = after.percent - before.percent;
+  const share = span === 0 ? 0 : (percent - before.percent) / span;
+  return read(before) + share * (read(after) - read(before));
+}
+
+describe("a figure placed by life", () => {
+  it.each([
+    ["contact", 0],
+    ["down", 3.5],
+    ["up", 25],
+    ["passing", 30],
+  ] as const)("has the published angles at the %s, in the leg that carries", (pose, percent) => {
+    const { side } = figureOf(alone(pose, "left"), "alone", "life").marks;
+    const { children } = angles;
+    const thigh = at(children, percent, ({ hip, pelvis }) => hip - pelvis);
+    expect(thighOf(side, "left")).toBeCloseTo(thigh, 1);
+    expect(degreesOf(kneeBend(side, "left"))).toBeCloseTo(
+      at(children, percent, ({ knee }) => knee),
+      1,
+    );
+    // A foot within 3° of flat is laid flat.
+    const shank = thigh - at(children, percent, ({ knee }) => knee);
+    const pitch = shank + at(children, percent, ({ ankle }) => ankle);
+    expect(Math.abs(degreesOf(footPitch(side, "left")) - pitch)).toBeLessThan(3);
+  });
+
+  it.each([
+    ["contact", 0],
+    ["down", 3.5],
+    ["up", 25],
+    ["passing", 30],
+  ] as const)("walks at the %s as one adult woman does, within 2 sd", (pose, percent) => {
+    const { side } = figureOf(alone(pose, "right"), "alone", "life").marks;
+    for (const [leg, when] of [
+      ["right", percent],
+      ["left", 50 + percent],
+    ] as const) {
+      const hipSd = at(angles.children, when, (row) => row.hipSd);
+      const kneeSd = at(angles.children, when, (row) => row.kneeSd);
+      const thigh = thighOf(side, leg) - at(angles.woman, when, (row) => row.thigh);
+      const knee = degreesOf(kneeBend(side, leg)) - at(angles.woman, when, (row) => row.knee);
+      expect(Math.abs(thigh) / hipSd).toBeLessThan(2);
+      expect(Math.abs(knee) / kneeSd).toBeLessThan(2);
+    }
+  });
+});
+
+describe.each(["trade", "life"] as const)("figures placed by %s", (yardstick) => {
+  it.each(["forward", "backward"] as const)("pass every check of the board, placed %s", (order) => {
+    const strange = { headsTall: 4, legShare: 0.38, statureMetres: null };
+    for (const brief of [
+      {},
+      { leadIn: true },
+      { exposure: 2 },
+      { travel: "travelling" },
+      { stepLength: 0.6 },
+      { stepLength: 0.95 },
+      { build: strange },
+    ] as const) {
+      const { remarks, cannotTell } = reviewWalk(
+        allPlaced(emptyWalk(brief), yardstick, order),
+        yardstick,
+      );
+      expect(remarks, JSON.stringify(brief)).toEqual([]);
+      expect(cannotTell, JSON.stringify(brief)).toEqual([]);
+    }
+  });
+
+  it("leave uneven times to be told: they place joints, not stems", () => {
+    const uneven = emptyWalk({ framesPerStep: { left: 12, right: 14 } });
+    const { remarks } = reviewWalk(allPlaced(uneven, yardstick, "forward"), yardstick);
+    expect(remarks.map(({ check }) => check)).toEqual(["gaps"]);
+  });
+
+  it("have both views at one height, and every joint but the load", () => {
+    for (const { marks } of allPlaced(emptyWalk({ leadIn: true }), yardstick, "forward").panels) {
+      for (const joint of JOINTS.filter((name) => name !== "load")) {
+        expect(mark(marks.front, joint).y).toBeCloseTo(mark(marks.side, joint).y, 6);
+        expect(mark(marks.side, joint).precision).toBe(FIGURE_PRECISION * PANEL.plainLeg);
+      }
+      expect(marks.side.load).toBeUndefined();
+    }
+  });
+
+  it("stay on their footprints, and one step apart", () => {
+    const walk = allPlaced(emptyWalk({ stepLength: 0.7 }), yardstick, "forward");
+    const ground = (frame: number, joint: JointName) => {
+      const panel = walk.panels.find((one) => one.frame === frame);
+      if (panel === undefined) throw new Error(`no panel at ${frame}`);
+      return mark(panel.marks.side, joint).x / PANEL.plainLeg + walk.advance * (frame - 1);
+    };
+    // Within 0.05 %: once poses are marked, the leg is read from them as 1.079 of thigh and shank.
+    expect(ground(7, "left-heel")).toBeCloseTo(ground(1, "left-heel"), 3);
+    expect(ground(13, "left-ball")).toBeCloseTo(ground(7, "left-ball"), 3);
+    expect(ground(13, "right-heel") - ground(1, "left-heel")).toBeCloseTo(0.7, 3);
+    expect(ground(25, "left-heel") - ground(13, "right-heel")).toBeCloseTo(0.7, 3);
+  });
+
+  it.each(["left", "right"] as const)("land on the %s heel, that side's arm behind", (side) => {
+    const { side: marks } = figureOf(alone("contact", side), "alone", yardstick).marks;
+    const far = otherSide(side);
+    const heel = mark(marks, limbJoint(side, "heel"));
+    expect(heel.y).toBeCloseTo(PANEL.groundY, 6);
+    expect(mark(marks, limbJoint(side, "toe")).y).toBeLessThan(heel.y - 0.02 * PANEL.plainLeg);
+    expect(mark(marks, limbJoint(far, "ball")).y).toBeCloseTo(PANEL.groundY, 6);
+    expect(mark(marks, limbJoint(far, "heel")).y).toBeLessThan(PANEL.groundY);
+    expect(heel.x).toBeGreaterThan(mark(marks, limbJoint(far, "toe")).x);
+    expect(mark(marks, limbJoint(side, "wrist")).x).toBeLessThan(
+      mark(marks, limbJoint(far, "wrist")).x,
+    );
+  });
+});
+
+describe("a figure's sizes", () => {
+  it("are the published shares of stature where nothing is marked", () => {
+    const { marks, sizedBy } = figureOf(alone("stand", null), "alone", "trade");
+    expect(sizedBy).toBe("build");
+    const { side } = marks;
+    const long = (from: JointName, to: JointName) =>
+      distance(mark(side, from), mark(side, to)) / STATURE;
+    expect(long("left-hip", "left-knee")).toBeCloseTo(lengths.lengths.thigh, 3);
+    expect(long("left-knee", "left-ankle")).toBeCloseTo(lengths.lengths.shank, 3);
+    expect(long("left-heel", "left-toe")).toBeCloseTo(lengths.lengths.foot, 3);
+    // 7.5 heads, where the published adult is 7.7 tall: the trunk is so much shorter, and the arms with it.
+    expect(long("left-shoulder", "left-elbow")).toBeCloseTo(lengths.lengths.upperArm, 2);
+    expect(long("left-elbow", "left-wrist")).toBeCloseTo(lengths.lengths.forearm, 2);
+    const { hip, knee, ankle, shoulder, chin, eye } = lengths.heights;
+    for (const [joint, height, digits] of [
+      ["left-hip", hip, 3],
+      ["left-knee", knee, 3],
+      ["left-ankle", ankle, 3],
+      ["left-shoulder", shoulder, 2],
+      ["neck", chin, 2],
+      ["head", eye, 2],
+    ] as const) {
+      expect((PANEL.groundY - mark(side, joint).y) / STATURE, joint).toBeCloseTo(height, digits);
+    }
+  });
+
+  it("are the stand's where it is marked, in both views", () => {
+    const walk = builtWalk();
+    const stand = walk.panels.find(({ pose }) => pose === "stand");
+    if (stand === undefined) throw new Error("the built walk has a stand");
+    const { marks, sizedBy } = figureOf(walk, "right passing", "trade");
+    expect(sizedBy).toBe("stand");
+    for (const [from, to] of [
+      ["left-hip", "left-knee"],
+      ["left-knee", "left-ankle"],
+      ["left-shoulder", "left-elbow"],
+      ["left-elbow", "left-wrist"],
+      ["neck", "head"],
+      ["left-heel", "left-toe"],
+    ] as const) {
+      const drawn = distance(mark(stand.marks.side, from), mark(stand.marks.side, to));
+      const placed = distance(mark(marks.side, from), mark(marks.side, to));
+      expect(placed, `${from} to ${to}`).toBeCloseTo(drawn, 6);
+    }
+    const apart = (front: ViewMarks) => mark(front, "left-hip").x - mark(front, "right-hip").x;
+    expect(apart(marks.front)).toBeCloseTo(apart(stand.marks.front), 6);
+  });
+
+  it("are the other poses' where there is no stand", () => {
+    const { sizedBy } = figureOf(without(builtWalk(), "stand"), "right passing", "trade");
+    expect(sizedBy).toBe("poses");
+  });
+});
+
+describe("where a figure stands", () => {
+  it("is on its own footprint, else a step from the other foot's, else in the middle", () => {
+    const strip = emptyWalk();
+    const placedWith = (drawn: number, asked: number) => {
+      const [from, to] = [drawn, asked].map((frame) =>
+        strip.panels.find((panel) => panel.frame === frame),
+      );
+      if (from === undefined || to === undefined) throw new Error("no panel there");
+      const { marks } = figureOf(strip, from.id, "trade");
+      const panels = strip.panels.map((panel) => (panel === from ? { ...panel, marks } : panel));
+      return figureOf({ ...strip, panels }, to.id, "trade").placedBy;
+    };
+    expect(placedWith(1, 7)).toBe("footprint"); // the left contact for the left passing
+    expect(placedWith(1, 19)).toBe("step"); // for the right passing
+    expect(placedWith(19, 7)).toBe("step"); // and back
+    expect(placedWith(7, 13)).toBe("step"); // the left passing for the right contact
+    expect(placedWith(1, 25)).toBe("middle"); // two steps away
+    expect(figureOf(strip, strip.panels[0]?.id ?? "", "trade").placedBy).toBe("middle");
+  });
+
+  it("needs the side that carries, and a panel of the walk", () => {
+    expect(placedFigure(alone("passing", null), "alone", "trade")).toEqual({
+      kind: "cannot-tell",
+      needs: "the side that carries the weight",
+    });
+    expect(() => placedFigure(emptyWalk(), "nowhere", "trade")).toThrow(
+      /placedFigure needs a panel of the walk, got nowhere/,
+    );
+  });
+});
