@@ -3,6 +3,7 @@ import { useId, useState } from "react";
 import { Button, Dialog } from "../_controls";
 import { common, handover } from "../_words";
 import styles from "./handover.module.css";
+import { PicturesLeftOut } from "./pictures-left-out";
 import type { PrintFormat } from "./print-sheet";
 import { usePreview } from "./use-preview";
 import { usePrintJob } from "./use-print-job";
@@ -20,6 +21,7 @@ export function PrintDialog({ onClose }: { readonly onClose: () => void }) {
         <PreviewPicture />
         <div className={styles.act}>
           <FormatPicker format={format} onPick={setFormat} />
+          <PicturesLeftOut from="print" />
           <div className={styles.row}>
             <Button look="main" disabled={making} onClick={() => void start(format)}>
               {handover.download}

@@ -2,6 +2,7 @@
 import { useEffect, useState } from "react";
 import { PrintDialog } from "../_handover";
 import { InviteDialog } from "../_people";
+import { useIncomingPictures } from "../_reference";
 import { HelpDialog } from "../_remarks";
 import { useRoom, useSheet } from "../_room";
 import { rememberOpened } from "../_room/opened-sheets";
@@ -28,6 +29,7 @@ export function Board() {
   const marginOpen = useWorkspace((workspace) => workspace.marginOpen);
   const [page, setPage] = useState<Page | null>(null);
   useKeys({ openHelp: () => setPage("help"), asleep: page !== null });
+  useIncomingPictures();
   useEffect(() => {
     document.title = `${title} · Heelstrip`;
     rememberOpened({ sheet: room.sheetId, title, at: Date.now() });

@@ -9,6 +9,7 @@ import { MarkLayer } from "../_marks";
 import { GhostLayer } from "../_pass-on";
 import { PencilLayer } from "../_people";
 import { KeptLayer } from "../_purpose";
+import { PictureMover, ReferenceLayer } from "../_reference";
 import { RemarkLayer } from "../_remarks";
 import { useRoom } from "../_room";
 import { common, strip } from "../_words";
@@ -33,7 +34,10 @@ export const Paper = memo(function Paper({ panel, view, width, mayDraw }: PaperP
   const workspace = useWorkspaceStore();
   const inHand = useWorkspace((now) => now.panel === panel.id && now.view === view);
   const marksShown = useWorkspace((now) => now.marksShown || now.tool === "mark");
-  const blank = panel.ink[view].length === 0 && Object.keys(panel.marks[view]).length === 0;
+  const blank =
+    panel.ink[view].length === 0 &&
+    Object.keys(panel.marks[view]).length === 0 &&
+    panel.pictures[view] === null;
   const layer = { panel, view, width, mayDraw };
 
   const pick = () => {
@@ -65,6 +69,7 @@ export const Paper = memo(function Paper({ panel, view, width, mayDraw }: PaperP
     >
       {blank && mayDraw && <span className={styles.invite}>{common.pose[panel.pose]}</span>}
       <span className={styles.ground} aria-hidden="true" />
+      <ReferenceLayer {...layer} />
       <InkLayer {...layer} />
       {marksShown && <MarkLayer {...layer} />}
       <GatherLayer {...layer} />
@@ -74,6 +79,7 @@ export const Paper = memo(function Paper({ panel, view, width, mayDraw }: PaperP
       <KeptLayer {...layer} />
       <RemarkLayer {...layer} />
       <PencilLayer {...layer} />
+      <PictureMover {...layer} />
     </figure>
   );
 });

@@ -4,7 +4,7 @@ import { KINDS } from "../../lib/gait";
 import { amendHead, type SheetHead } from "../../lib/sheet";
 import { BRIEF_RANGES } from "../../shared/brief-defaults";
 import { Button, Dialog, ThemeSwitch } from "../_controls";
-import { ExportButton } from "../_handover";
+import { ExportButton, PicturesLeftOut } from "../_handover";
 import { useMayDraw, useRoom, useSheet } from "../_room";
 import { common, start, strip } from "../_words";
 import styles from "./sheet-dialog.module.css";
@@ -17,6 +17,7 @@ export function SheetDialog({ onClose }: { readonly onClose: () => void }) {
     <Dialog title={strip.head.about} closeLabel={common.close} onClose={onClose}>
       <HeadForm head={head} mayDraw={mayDraw} onDone={onClose} />
       {head.credit !== "" && <p className={styles.credit}>{head.credit}</p>}
+      <PicturesLeftOut from="file" />
       <footer className={styles.foot}>
         <ExportButton />
         <ThemeSwitch words={strip.theme} />

@@ -3,6 +3,7 @@ import { Button } from "../_controls";
 import { GatherOptions } from "../_gather";
 import { JointPicker } from "../_marks";
 import { PassOnGroup } from "../_pass-on";
+import { PictureGroup } from "../_reference";
 import { takesInk, useMayCritique, useMayDraw, useRoom, useStoreValue } from "../_room";
 import { TimeRows } from "../_time";
 import { strip } from "../_words";
@@ -44,7 +45,7 @@ export function Tray() {
       ) : (
         <LookOnly />
       )}
-      <UnderThePaper />
+      <UnderThePaper mayDraw={mayDraw} />
       {mayDraw && <PassOnGroup />}
       {mayDraw && !desk && <TimeRows row={styles.row} />}
       {mayCritique && <BackAndForth />}
@@ -71,7 +72,7 @@ export function nextOnion(now: { readonly before: number; readonly after: number
   return ONION[(at + 1) % ONION.length] ?? ONION[0];
 }
 
-function UnderThePaper() {
+function UnderThePaper({ mayDraw }: { readonly mayDraw: boolean }) {
   const onion = useWorkspace((workspace) => workspace.onionSkin);
   const setOnion = useWorkspace((workspace) => workspace.setOnionSkin);
   const marksShown = useWorkspace((workspace) => workspace.marksShown);
@@ -98,6 +99,7 @@ function UnderThePaper() {
         </span>
         {strip.tray.marksShown}
       </button>
+      {mayDraw && <PictureGroup row={styles.row} tick={styles.tick} />}
     </>
   );
 }

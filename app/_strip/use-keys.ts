@@ -96,6 +96,8 @@ const LOOKING: Readonly<Record<string, Deed>> = {
     const now = workspace.getState();
     if (now.fixing !== null) now.showFix(null);
     else if (now.passOn !== null) now.leavePassOn();
+    else if (now.pictureHeld) now.holdPicture(false);
+    else if (now.pictureOpen) now.openPicture(false);
     else if (letGo(room, workspace)) return;
     else if (now.playing) now.play(false);
     else if (now.timing !== null) now.setTiming(null);
@@ -128,6 +130,7 @@ const DRAWING: Readonly<Record<string, Deed>> = {
   x: (hands) => ask(hands, "mirror-pose"),
   p: (hands) => ask(hands, "footprint"),
   b: (hands) => ask(hands, "shift-body"),
+  i: ({ workspace }) => workspace.getState().openPicture(!workspace.getState().pictureOpen),
   n: ({ room, workspace }) => {
     const { panel, pickPanel } = workspace.getState();
     const sheet = room.sheet.getSnapshot();

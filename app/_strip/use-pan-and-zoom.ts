@@ -2,6 +2,7 @@
 import { type RefObject, useEffect, useLayoutEffect, useRef } from "react";
 
 const WHEEL_ZOOM = 0.0022; // one notch of a wheel (100 px) zooms by about a quarter
+const OWN_FINGERS = "[data-own-fingers]"; // what two fingers move instead of the paper
 const EMPTY_DESK = "[data-desk]"; // what may be grabbed with any tool in hand
 
 export interface PanAndZoom {
@@ -138,6 +139,7 @@ function followFingers(element: HTMLElement, zoomAround: ZoomAround): () => void
   };
   const down = (event: PointerEvent) => {
     if (event.pointerType !== "touch") return;
+    if ((event.target as Element).closest(OWN_FINGERS) !== null) return;
     fingers.set(event.pointerId, { x: event.clientX, y: event.clientY });
     last = measure();
   };

@@ -31,5 +31,11 @@ export const handover = {
   exportFile: "Download the sheet file",
   exportHint:
     "Everything on the sheet as one JSON file: for the command line, or to start a sheet from.",
+  leftOut: {
+    print: (pictures: number) =>
+      `${pictures === 1 ? "The picture" : `The ${pictures} pictures`} under the paper: not printed.`,
+    file: (pictures: number) =>
+      `${pictures === 1 ? "The picture" : `The ${pictures} pictures`} under the paper: not in the file.`,
+  },
   untitled: "walk",
 } as const;

@@ -9,6 +9,7 @@ export { passOn } from "./pass-on";
 export { people } from "./people";
 export { play } from "./play";
 export { purpose } from "./purpose";
+export { reference } from "./reference";
 export { remarks } from "./remarks";
 export { start } from "./start";
 export { strip } from "./strip";

@@ -144,6 +144,7 @@ export const strip = {
       keys: "L",
       does: "gather with a lasso or a box; arrows move what is gathered, + and − scale, comma and full stop turn",
     },
+    { keys: "I", does: "the picture under the paper: put, dim, move, remove" },
     { keys: "N", does: "a new panel after the one in hand" },
     { keys: "Delete", does: "rub out what is gathered, else remove the panel in hand" },
     {

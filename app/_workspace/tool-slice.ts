@@ -23,14 +23,17 @@ export interface ToolSlice {
   setPenDown(down: boolean): void;
 }
 
+/** Whoever takes a tool lets go of the picture under the paper. */
+const LET_GO = { pictureHeld: false, pictureDraft: null } as const;
+
 export const createToolSlice: StateCreator<Workspace, [], [], ToolSlice> = (set) => ({
   tool: "draw",
   nib: "fine",
   rubPart: false,
   joint: null,
   penDown: false,
-  take: (tool) => set({ tool }),
-  takeNib: (nib) => set({ tool: "draw", nib }),
+  take: (tool) => set({ tool, ...LET_GO }),
+  takeNib: (nib) => set({ tool: "draw", nib, ...LET_GO }),
   setRubPart: (rubPart) => set({ rubPart }),
   takeJoint: (joint) => set({ joint }),
   setPenDown: (penDown) => set({ penDown }),

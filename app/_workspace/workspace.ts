@@ -3,6 +3,7 @@ import { createFixSlice, type FixSlice } from "./fix-slice";
 import { createGatherSlice, type GatherSlice } from "./gather-slice";
 import { createPassOnSlice, type PassOnSlice } from "./pass-on-slice";
 import { createPlaySlice, type PlaySlice } from "./play-slice";
+import { createReferenceSlice, type ReferenceSlice } from "./reference-slice";
 import { createSelectionSlice, type SelectionSlice } from "./selection-slice";
 import { createSpokenSlice, type SpokenSlice } from "./spoken-slice";
 import { createTimeSlice, type TimeSlice } from "./time-slice";
@@ -17,6 +18,7 @@ export type Workspace = ToolSlice &
   PassOnSlice &
   FixSlice &
   GatherSlice &
+  ReferenceSlice &
   SpokenSlice;
 export type WorkspaceStore = StoreApi<Workspace>;
 
@@ -31,6 +33,7 @@ export function createWorkspace(): WorkspaceStore {
     ...createPassOnSlice(...slice),
     ...createFixSlice(...slice),
     ...createGatherSlice(...slice),
+    ...createReferenceSlice(...slice),
     ...createSpokenSlice(...slice),
   }));
 }

@@ -1,0 +1,4 @@
+export { PictureGroup } from "./picture-group";
+export { PictureMover } from "./picture-mover";
+export { ReferenceLayer } from "./reference-layer";
+export { useIncomingPictures } from "./use-incoming-pictures";
