@@ -19,7 +19,9 @@ export function stateWords(
 }
 
 /** States in which ink is at risk, or would be if more were drawn. */
-const AT_RISK: ReadonlySet<InkState> = new Set(["not-saved", "offline", "refused", "shut"]);
+const AT_RISK: ReadonlySet<InkState> = new Set([
+  ...(["not-saved", "unwritten", "offline", "refused", "shut"] as const),
+]);
 
 /**
  * What is said aloud when the state changes: only the way into and out of trouble. "Saving" and
@@ -33,7 +35,8 @@ export function spokenChange(
   if (before === now) return null;
   if (AT_RISK.has(now)) return `${people.heard.lost} ${saying(now, shutBy).words}`;
   if (AT_RISK.has(before) && now === "saved") {
-    return `${people.heard.back} ${people.state.saved.words}`;
+    const back = before === "unwritten" ? people.heard.written : people.heard.back;
+    return `${back} ${people.state.saved.words}`;
   }
   return null;
 }

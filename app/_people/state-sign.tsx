@@ -6,6 +6,7 @@ const PATHS: Record<InkState | "looks", string> = {
   saving: "M8 2.5v4M8 9.5v4M2.5 8h4M9.5 8h4",
   opening: "M8 2.5v4M8 9.5v4M2.5 8h4M9.5 8h4",
   "not-saved": "M8 2 15 14H1ZM8 6.5v3.5M8 12v.2",
+  unwritten: "M8 2 15 14H1ZM8 6.5v3.5M8 12v.2",
   offline: "M1.5 8h4M10.5 8h4M7 4.5 9 11.5",
   refused: "M8 2 15 14H1ZM8 6.5v3.5M8 12v.2",
   shut: "M3.5 3.5 12.5 12.5M12.5 3.5 3.5 12.5",

@@ -6,6 +6,7 @@ import type { LineState } from "./document-line";
  * - `saved`: everything drawn here is committed on the hub's disk
  * - `saving`: handed over, the hub has not said so yet
  * - `not-saved`: drawn here, and not handed over; leaving now would lose it
+ * - `unwritten`: handed over, and the hub cannot write it: its disk is full, or fails
  * - `offline`: nothing is waiting, but nothing new would be saved either
  * - `refused`: the hub would not take it
  * - `shut`: the hub closed the door for good
@@ -15,6 +16,7 @@ export type InkState =
   | "saved"
   | "saving"
   | "not-saved"
+  | "unwritten"
   | "offline"
   | "refused"
   | "shut";
@@ -23,6 +25,7 @@ const WORST_FIRST: readonly InkState[] = [
   "shut",
   "refused",
   "not-saved",
+  "unwritten",
   "offline",
   "opening",
   "saving",
@@ -38,7 +41,8 @@ export function inkStateOf(line: LineState, everSynced: boolean): InkState {
     return everSynced ? "offline" : "opening";
   }
   if (line.storage === "failing" || line.storage === "full") {
-    return line.sent > line.saved || line.unsent ? "not-saved" : "saved";
+    if (line.unsent) return "not-saved";
+    return line.sent > line.saved ? "unwritten" : "saved";
   }
   if (line.unsent && !line.synced) return "not-saved";
   // A line that came back may have handed over ink in its first answer.
@@ -46,8 +50,14 @@ export function inkStateOf(line: LineState, everSynced: boolean): InkState {
   return line.sent > line.saved || line.unsent ? "saving" : "saved";
 }
 
-/** Both documents are one sheet to the person who draws: the worse word counts. */
+/**
+ * Both documents are one sheet to the person who draws: the worse word counts. Where one line has
+ * fallen silent and the other has not yet been answered, `offline` would call everything saved.
+ */
 export function worseInkState(one: InkState, other: InkState): InkState {
+  const both = [one, other];
+  const waiting = both.includes("saving") || both.includes("unwritten");
+  if (both.includes("offline") && waiting) return "not-saved";
   return WORST_FIRST.indexOf(one) <= WORST_FIRST.indexOf(other) ? one : other;
 }
 
@@ -55,6 +65,7 @@ export function worseInkState(one: InkState, other: InkState): InkState {
 export function losesInk(line: LineState, everSynced: boolean): boolean {
   switch (inkStateOf(line, everSynced)) {
     case "saving":
+    case "unwritten":
     case "not-saved":
     case "refused":
       return true;

@@ -68,6 +68,10 @@ export const people = {
       words: "not saved: stay on this page",
       why: "What you drew last is in this tab alone. It is handed over as soon as the line is back; closing the tab before that loses it.",
     },
+    unwritten: {
+      words: "not saved: the server cannot write",
+      why: "The server's disk is full or fails, so what you drew last is kept in memory alone. It is saved as soon as the disk takes it: stay on this page, and tell whoever runs the server.",
+    },
     offline: {
       words: "offline: nothing new is saved until the line is back",
       why: "Everything drawn so far is saved. What you draw from now on waits in this tab, and you do not see what others draw.",
@@ -116,6 +120,7 @@ export const people = {
   heard: {
     lost: "Careful:",
     back: "The line is back.",
+    written: "The server writes again.",
   },
 
   invite: {

@@ -3,7 +3,9 @@ import { spokenChange, stateWords } from "../../../app/_people/ink-words";
 
 describe("the words of the ink's state", () => {
   it("says saved only for saved", () => {
-    const others = ["opening", "saving", "not-saved", "offline", "refused", "shut"] as const;
+    const others = [
+      ...(["opening", "saving", "not-saved", "unwritten", "offline", "refused", "shut"] as const),
+    ];
     expect(stateWords("saved", "draw").words).toBe("all ink saved");
     for (const state of others) {
       expect(stateWords(state, "draw").words).not.toMatch(/all ink saved/);
@@ -22,7 +24,9 @@ describe("the words of the ink's state", () => {
 });
 
 describe("the words of a door that is shut", () => {
-  const causes = ["revoked", "gone", "elsewhere", "newer-version", "misheard"] as const;
+  const causes = [
+    ...(["revoked", "gone", "elsewhere", "newer-version", "misheard", "no-way-in"] as const),
+  ];
 
   it("are others for every cause, seen and heard", () => {
     const seen = causes.map((cause) => stateWords("shut", "draw", cause).words);
@@ -50,6 +54,8 @@ describe("what is said aloud about the ink", () => {
     expect(spokenChange("saving", "not-saved")).toMatch(/not saved/);
     expect(spokenChange("saved", "offline")).toMatch(/offline/);
     expect(spokenChange("offline", "saved")).toMatch(/back.*all ink saved/);
+    expect(spokenChange("saving", "unwritten")).toMatch(/the server cannot write/);
+    expect(spokenChange("unwritten", "saved")).toMatch(/writes again.*all ink saved/);
   });
 
   it("does not call the line back before all is saved", () => {

@@ -1,6 +1,12 @@
 import { describe, expect, it } from "vitest";
 import type { LineState } from "../../../app/_room/document-line";
-import { type InkState, inkStateOf, losesInk, takesInk } from "../../../app/_room/ink-state";
+import {
+  type InkState,
+  inkStateOf,
+  losesInk,
+  takesInk,
+  worseInkState,
+} from "../../../app/_room/ink-state";
 import { shutCauseOf } from "../../../app/_room/shut-cause";
 import { CLOSE, isFinal } from "../../../shared/close-code";
 
@@ -42,6 +48,34 @@ describe("leaving the page", () => {
   it("loses what was refused", () => {
     expect(inkStateOf(REFUSED, true)).toBe("refused");
     expect(losesInk(REFUSED, true)).toBe(true);
+  });
+});
+
+describe("a hub that cannot write", () => {
+  const full: LineState = { ...GOOD, storage: "full" };
+
+  it("is told by what waits for it, and leaving loses that", () => {
+    const waiting = { ...full, sent: 4 };
+    expect(inkStateOf(waiting, true)).toBe("unwritten");
+    expect(losesInk(waiting, true)).toBe(true);
+    expect(inkStateOf({ ...waiting, storage: "slow" }, true)).toBe("saving");
+    expect(inkStateOf({ ...full, unsent: true }, true)).toBe("not-saved");
+    expect(inkStateOf(full, true)).toBe("saved"); // what was saved before stays so
+  });
+});
+
+describe("two lines of one sheet", () => {
+  it("are told as the worse of the two", () => {
+    expect(worseInkState("saved", "saving")).toBe("saving");
+    expect(worseInkState("offline", "saved")).toBe("offline");
+    expect(worseInkState("not-saved", "offline")).toBe("not-saved");
+    expect(worseInkState("shut", "not-saved")).toBe("shut");
+  });
+
+  it("never call ink saved that waits for its answer while the other line has fallen", () => {
+    expect(worseInkState("offline", "saving")).toBe("not-saved");
+    expect(worseInkState("saving", "offline")).toBe("not-saved");
+    expect(worseInkState("unwritten", "offline")).toBe("not-saved");
   });
 });
 
