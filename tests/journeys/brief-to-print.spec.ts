@@ -83,12 +83,13 @@ test("a walk goes from its brief to a printed sheet", async ({ newcomer }) => {
     await page.getByRole("button", { name: "Play the strip" }).click();
     const stage = page.getByRole("region", { name: "The strip at speed" });
     const frames: number[] = [];
+    // A busy machine may let us look only once or twice a round: then it takes more rounds.
     const wentRound = async () => {
       frames.push(Number(await stage.locator("p b").textContent()));
-      return frames.some((frame, at) => frame < (frames[at - 1] ?? frame));
+      const round = frames.some((frame, at) => frame < (frames[at - 1] ?? frame));
+      return round && new Set(frames).size > 3;
     };
-    await expect.poll(wentRound, { intervals: [40] }).toBe(true);
-    expect(new Set(frames).size).toBeGreaterThan(3);
+    await expect.poll(wentRound, { intervals: [40], timeout: 30_000 }).toBe(true);
     // Frame 25 is frame 1 again: the loop does not show it twice.
     expect(Math.max(...frames)).toBeLessThan(25);
     await page.keyboard.press("Space");
