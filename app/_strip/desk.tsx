@@ -43,6 +43,7 @@ export function Desk() {
         ref={scroller}
         className={styles.table}
         aria-label={strip.desk.name}
+        tabIndex={0} // it scrolls, and has nothing in it that keys could scroll it by
         data-grabs={grabs}
         data-scroller
         data-desk

@@ -18,6 +18,13 @@ export async function openCaptured(page: Page, url: string): Promise<void> {
   await settled(page);
 }
 
+/** Opens a copy of the demo. */
+export async function openBrindle(page: Page, url: string): Promise<void> {
+  await page.goto(url);
+  await page.getByRole("button", { name: "Open the demo" }).click();
+  await settled(page);
+}
+
 /** The first greeting is answered, and the state line says that nothing waits to be saved. */
 export async function settled(page: Page): Promise<void> {
   await allSaved(page);
