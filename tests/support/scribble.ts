@@ -84,6 +84,7 @@ const ACTS: Readonly<Record<string, (turn: Turn) => void>> = {
         { side, front },
         { side, front: {} },
       ]),
+      { leavesInk: throws.below(2) === 0 },
     );
   },
   lift: ({ peer, panel, throws }) =>

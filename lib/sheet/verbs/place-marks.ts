@@ -6,6 +6,15 @@ import { markKey } from "../read-panel";
 import { requireField } from "../require-field";
 import { ORIGIN, panelOf } from "../schema";
 import type { PanelId } from "../sheet";
+import { leaveToRedraw } from "../to-redraw";
+
+export interface PlacingMarks {
+  /**
+   * The figure goes elsewhere than its ink: views with ink whose marks are placed are to redraw. Left out
+   * where the marks are put onto the ink that is there.
+   */
+  readonly leavesInk?: boolean;
+}
 
 /**
  * Puts many marks on a panel in one edit: a figure, a pull, or all guesses at once. What is not named
@@ -16,7 +25,12 @@ import type { PanelId } from "../sheet";
  * Errors:  SheetError "panel-missing"; RangeError unless every number is finite and may be a mark's, before
  *          anything is written
  */
-export function placeMarks(doc: Y.Doc, id: PanelId, marks: PoseMarks): void {
+export function placeMarks(
+  doc: Y.Doc,
+  id: PanelId,
+  marks: PoseMarks,
+  { leavesInk = false }: PlacingMarks = {},
+): void {
   const placed = VIEWS.flatMap((view) =>
     JOINTS.flatMap((joint) => {
       const mark = marks[view][joint];
@@ -29,5 +43,7 @@ export function placeMarks(doc: Y.Doc, id: PanelId, marks: PoseMarks): void {
   doc.transact(() => {
     const panel = panelOf(doc, id);
     for (const { key, triple } of placed) panel.set(key, triple);
+    const left = VIEWS.filter((view) => leavesInk && Object.keys(marks[view]).length > 0);
+    leaveToRedraw(doc, id, left);
   }, ORIGIN.hand);
 }

@@ -11,6 +11,7 @@ import {
   mirrorPose,
   openSheetView,
   placeMark,
+  placeMarks,
   readSheet,
   redrawDone,
   rubOut,
@@ -111,6 +112,17 @@ describe("a figure that moved", () => {
     const newId = () => `fresh-${fresh++}`;
     fix(ana);
     copyPose(ana.doc, at(ana, 0), at(ana, IN_HAND), { ink: true, newId });
+    expect(toRedraw(ana)).toEqual(NEITHER);
+  });
+
+  it("is to redraw where it was pulled away from its ink, and not where it is fitted to it", () => {
+    const [ana] = drawn();
+    const pulled = { side: { [HIP]: { x: 1, y: 2, precision: 3 } }, front: {} };
+    placeMarks(ana.doc, at(ana, IN_HAND).id, pulled);
+    expect(toRedraw(ana)).toEqual(NEITHER);
+    placeMarks(ana.doc, at(ana, IN_HAND).id, pulled, { leavesInk: true });
+    expect(toRedraw(ana)).toEqual({ side: true, front: false });
+    ana.undo.undo();
     expect(toRedraw(ana)).toEqual(NEITHER);
   });
 
