@@ -9,6 +9,7 @@ import {
 } from "../../lib/sheet";
 import { freshStrokeId, type Room } from "../_room";
 import type { PassOnRequest, WorkspaceStore } from "../_workspace";
+import { putFigure } from "./plan-figure";
 import { type Asked, askedFor } from "./plan-pass-on";
 
 /**
@@ -22,6 +23,7 @@ export function doPassOn(room: Room, workspace: WorkspaceStore): boolean {
   const asked = askedFor(sheet, panel, passOn);
   if (asked === null || done(room, sheet, passOn, asked).kind !== "passing") return false;
   leavePassOn(passOn.deed);
+  if (passOn.deed === "figure") workspace.getState().fit(asked.to.id);
   return true;
 }
 
@@ -29,6 +31,7 @@ function done(room: Room, sheet: Sheet, { deed, ink }: PassOnRequest, asked: Ask
   const { drawing } = room;
   const { to, from, side, shift } = asked;
   const withInk = { ink, newId: freshStrokeId };
+  if (deed === "figure") return putFigure(room, sheet, to);
   if (deed === "footprint") return footOnFootprint(drawing, sheet, to.id, side);
   if (deed === "shift-body") return shiftBody(drawing, to, shift);
   if (from === null) return { kind: "cannot-tell", needs: "another panel" };

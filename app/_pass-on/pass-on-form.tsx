@@ -54,9 +54,8 @@ export function PassOnForm({ request, onLeave }: PassOnFormProps) {
       <p className={styles.deed} aria-hidden="true">
         {words.deeds[request.deed]}
       </p>
-      {request.deed === "shift-body" ? (
-        <ShiftFields request={request} />
-      ) : (
+      {request.deed === "shift-body" && <ShiftFields request={request} />}
+      {request.deed !== "shift-body" && request.deed !== "figure" && (
         <SourceFields request={request} shown={shown} />
       )}
       <p id={told} className={styles.told} role="status">

@@ -1,12 +1,16 @@
 "use client";
 import { useEffect, useRef, useState } from "react";
+import { useRoom } from "../_room";
 import { passOn as words } from "../_words";
-import { PASS_ONS, type PassOnDeed, useWorkspace } from "../_workspace";
+import { PASS_ONS, type PassOnDeed, useWorkspace, useWorkspaceStore } from "../_workspace";
 import styles from "./pass-on.module.css";
 import { PassOnForm } from "./pass-on-form";
+import { placeFigure } from "./place-figure";
 
 /** What can be passed on to the panel in hand, each shown as a ghost before it is done. */
 export function PassOnGroup() {
+  const room = useRoom();
+  const workspace = useWorkspaceStore();
   const request = useWorkspace((workspace) => workspace.passOn);
   const passedOn = useWorkspace((workspace) => workspace.passedOn);
   const ask = useWorkspace((workspace) => workspace.askPassOn);
@@ -59,7 +63,7 @@ export function PassOnGroup() {
             data-deed={deed}
             disabled={empty}
             aria-describedby={empty ? "pass-on-told" : undefined}
-            onClick={() => ask(deed)}
+            onClick={() => (deed === "figure" ? placeFigure(room, workspace) : ask(deed))}
           >
             {words.deeds[deed]}
             <kbd>{words.keys[deed]}</kbd>

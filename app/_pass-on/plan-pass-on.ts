@@ -13,6 +13,7 @@ import {
   type Sheet,
 } from "../../lib/sheet";
 import type { PassOnRequest } from "../_workspace";
+import { planFigure } from "./plan-figure";
 import { usualSource } from "./usual-source";
 
 /** A request with everything that was left open filled in. */
@@ -50,6 +51,7 @@ export function askedFor(
 /** What a request would do, to be shown before it is done; or why it cannot be. */
 export function planPassOn(sheet: Sheet, request: PassOnRequest, asked: Asked): PassOn {
   const { to, from, side, shift } = asked;
+  if (request.deed === "figure") return planFigure(sheet, to);
   if (request.deed === "footprint") return footOnPrint(sheet, to.id, side);
   if (request.deed === "shift-body") return shifted(to, shift);
   if (from === null) return { kind: "cannot-tell", needs: "another panel with marks or ink" };

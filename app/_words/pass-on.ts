@@ -4,6 +4,7 @@ import type { PassOnDeed } from "../_workspace";
 export const passOn = {
   name: "Pass on",
   deeds: {
+    figure: "Place a figure",
     "copy-pose": "Copy the pose",
     "copy-foot": "Copy a foot",
     "mirror-pose": "Mirror to the other step",
@@ -11,6 +12,7 @@ export const passOn = {
     "shift-body": "Raise or lower the body",
   } satisfies Record<PassOnDeed, string>,
   keys: {
+    figure: "F",
     "copy-pose": "C",
     "copy-foot": "",
     "mirror-pose": "X",
@@ -18,6 +20,7 @@ export const passOn = {
     "shift-body": "B",
   } satisfies Record<PassOnDeed, string>,
   done: {
+    figure: "Figure placed.",
     "copy-pose": "Pose copied.",
     "copy-foot": "Foot copied.",
     "mirror-pose": "Pose mirrored.",

@@ -3,8 +3,9 @@ import type { Side } from "../../lib/body";
 import type { PanelId } from "../../lib/sheet";
 import type { Workspace } from "./workspace";
 
-/** What can be passed on to the panel in hand. */
+/** What can be put on the panel in hand: a figure made for it, or what other panels have. */
 export const PASS_ONS = [
+  "figure",
   "copy-pose",
   "copy-foot",
   "mirror-pose",
