@@ -2,13 +2,15 @@
 export interface Grip {
   /** A press this near to a mark takes hold of it. */
   readonly reach: number;
+  /** A tap this near to a shown guess takes the guess: no further than a hand errs. */
+  readonly guess: number;
   /** A press that moves less than this is a tap. */
   readonly slack: number;
 }
 
 const REACH = { share: 0.035, least: 5, most: 12 } as const; // shares of the paper's width; px
-const FINGER = { wider: 1.6, slack: 7 } as const;
-const PENCIL = { wider: 1, slack: 3 } as const;
+const FINGER = { wider: 1.6, slack: 7, guess: 6 } as const;
+const PENCIL = { wider: 1, slack: 3, guess: 2.5 } as const;
 
 /**
  * How far around a mark its invisible target goes: 12 px, which makes targets of 24, less on a
@@ -20,8 +22,8 @@ export function reachOf(width: number): number {
 
 /** The grip of a pointer on a paper of this width. A finger hides what it touches. */
 export function gripOf(width: number, pointerType: string): Grip {
-  const { wider, slack } = pointerType === "touch" ? FINGER : PENCIL;
-  return { reach: reachOf(width) * wider, slack };
+  const { wider, slack, guess } = pointerType === "touch" ? FINGER : PENCIL;
+  return { reach: reachOf(width) * wider, slack, guess };
 }
 
 const MARK_RADIUS = { share: 0.014, least: 1.2, most: 3.6 } as const; // shares of the width; px

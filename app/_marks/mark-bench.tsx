@@ -1,12 +1,17 @@
 "use client";
-import { useCallback, useRef } from "react";
+import { useCallback, useMemo, useRef } from "react";
 import { JOINTS, type JointName, markOf } from "../../lib/body";
+import { useSheet } from "../_room";
 import { marks as words } from "../_words";
 import { type LayerProps, useWorkspace, useWorkspaceStore } from "../_workspace";
 import { ROOM_FOR_NAMES, reachOf } from "./grip";
 import { MarkDrawing } from "./mark-drawing";
 import { MarkHandle } from "./mark-handle";
 import styles from "./marks.module.css";
+import { PinnedFeet } from "./pinned-feet";
+import { promptedJoint } from "./prompt";
+import { PromptOnPaper } from "./prompt-on-paper";
+import { standFootOf, withFollowing } from "./stand-foot";
 import { useMarkHand } from "./use-mark-hand";
 import { useMarkKeys } from "./use-mark-keys";
 
@@ -17,8 +22,14 @@ export function MarkBench({ panel, view, width }: Omit<LayerProps, "mayDraw">) {
   const { hand, held } = useMarkHand(bench, { panel, view, width });
   const inHand = useWorkspace((now) => now.panel === panel.id && now.view === view);
   const taken = useWorkspace((now) => now.joint);
-  const stored = panel.marks[view];
-  const marks = held === null ? stored : { ...stored, [held.joint]: held.mark };
+  const pulls = useWorkspace((now) => now.panel === panel.id && now.dragging === "figure");
+  const foot = useSheet(standFootOf);
+  const own = useMemo(() => {
+    const stored = panel.marks[view];
+    return held === null ? stored : { ...stored, [held.joint]: held.mark };
+  }, [panel, view, held]);
+  const marks = useMemo(() => withFollowing(own, view, foot), [own, view, foot]);
+  const asked = inHand && held === null ? promptedJoint(own, view, taken) : null;
 
   const take = useCallback(
     (joint: JointName) => {
@@ -29,7 +40,7 @@ export function MarkBench({ panel, view, width }: Omit<LayerProps, "mayDraw">) {
   );
   const keys = useMarkKeys(bench, hand, { panel: panel.id, view });
   const shown = JOINTS.flatMap((joint) => {
-    const mark = markOf(marks, joint);
+    const mark = markOf(own, joint);
     return mark === null ? [] : [{ joint, mark }];
   });
   const handles = inHand || width >= ROOM_FOR_NAMES ? shown : [];
@@ -41,7 +52,11 @@ export function MarkBench({ panel, view, width }: Omit<LayerProps, "mayDraw">) {
       tabIndex={-1}
       {...keys}
     >
-      <MarkDrawing marks={marks} width={width} />
+      {pulls && <PinnedFeet panel={panel} view={view} width={width} />}
+      <MarkDrawing marks={marks} own={own} width={width} />
+      {asked !== null && (
+        <PromptOnPaper key={asked} panel={panel} view={view} width={width} joint={asked} />
+      )}
       {handles.map(({ joint, mark }) => (
         <MarkHandle
           key={joint}
@@ -51,7 +66,6 @@ export function MarkBench({ panel, view, width }: Omit<LayerProps, "mayDraw">) {
           y={mark.y}
           size={2 * reachOf(width)}
           named={width >= ROOM_FOR_NAMES}
-          held={held?.joint === joint}
           taken={inHand && taken === joint}
           inOrder={inHand}
           onTake={take}

@@ -9,12 +9,17 @@ import {
   PANEL,
   type ViewMarks,
 } from "../../lib/body";
+import { placed } from "./figure-painter";
 import { markRadius } from "./grip";
 import { sideOfJoint } from "./joint-side";
 import styles from "./marks.module.css";
+import { signPath } from "./sign-path";
 
 export interface MarkDrawingProps {
+  /** All that is shown: what was marked and what follows from it. */
   readonly marks: ViewMarks;
+  /** What was marked; the rest of `marks` is drawn as derived. */
+  readonly own: ViewMarks;
   /** The paper's width in CSS pixels. */
   readonly width: number;
 }
@@ -22,7 +27,7 @@ export interface MarkDrawingProps {
 const RIM_FROM = 3; // px of radius; smaller marks are solid dots
 
 /** The marks of one view and the limbs between them, for the eye. Marks keep their size on screen. */
-export const MarkDrawing = memo(function MarkDrawing({ marks, width }: MarkDrawingProps) {
+export const MarkDrawing = memo(function MarkDrawing({ marks, own, width }: MarkDrawingProps) {
   const pixel = PANEL.width / width; // panel units a CSS pixel
   const radius = markRadius(width);
   return (
@@ -37,6 +42,7 @@ export const MarkDrawing = memo(function MarkDrawing({ marks, width }: MarkDrawi
         <line
           key={`${from} ${to}`}
           className={styles.limb}
+          data-bone={`${from} ${to}`}
           data-side={side}
           x1={start.x}
           y1={start.y}
@@ -46,8 +52,9 @@ export const MarkDrawing = memo(function MarkDrawing({ marks, width }: MarkDrawi
       ))}
       {JOINTS.map((joint) => {
         const mark = markOf(marks, joint);
+        const derived = own[joint] === undefined;
         return mark === null ? null : (
-          <Sign key={joint} joint={joint} mark={mark} radius={radius * pixel} />
+          <Sign key={joint} joint={joint} mark={mark} radius={radius * pixel} derived={derived} />
         );
       })}
     </svg>
@@ -59,20 +66,22 @@ interface SignProps {
   readonly mark: Mark;
   /** Panel units. */
   readonly radius: number;
+  readonly derived: boolean;
 }
 
-const DIAMOND = 1.3; // a diamond, and
-const SQUARE = 0.85; // a square, that look as large as a circle of radius 1
+const DERIVED = 0.7; // of a mark's size: it says less
 
-/** Left round, right diamond, neither square. */
-function Sign({ joint, mark: { x, y }, radius }: SignProps) {
+/** Left round, right diamond, neither square; hollow and small where nobody marked it. */
+function Sign({ joint, mark, radius, derived }: SignProps) {
   const side = sideOfJoint(joint);
-  if (side === "left")
-    return <circle className={styles.sign} data-side={side} cx={x} cy={y} r={radius} />;
-  const reach = radius * (side === "right" ? DIAMOND : SQUARE);
-  const path =
-    side === "right"
-      ? `M${x} ${y - reach}l${reach} ${reach}l${-reach} ${reach}l${-reach} ${-reach}z`
-      : `M${x - reach} ${y - reach}h${2 * reach}v${2 * reach}h${-2 * reach}z`;
-  return <path className={styles.sign} data-side={side} d={path} />;
+  return (
+    <path
+      className={styles.sign}
+      data-sign={joint}
+      data-side={side}
+      data-derived={derived}
+      transform={placed(mark)}
+      d={signPath(side, derived ? DERIVED * radius : radius)}
+    />
+  );
 }

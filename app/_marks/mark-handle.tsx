@@ -3,6 +3,7 @@ import { memo } from "react";
 import { type JointName, PANEL } from "../../lib/body";
 import type { View } from "../../lib/geometry";
 import { marks as words } from "../_words";
+import { percentOf } from "./figure-painter";
 import styles from "./marks.module.css";
 
 export interface MarkHandleProps {
@@ -14,7 +15,6 @@ export interface MarkHandleProps {
   /** CSS pixels across its invisible target. */
   readonly size: number;
   readonly named: boolean;
-  readonly held: boolean;
   /** The next tap moves it. */
   readonly taken: boolean;
   /** One paper at a time is walked through with Tab. */
@@ -26,19 +26,18 @@ const NAME_TURNS = 0.6; // share of the paper's width from where on a name stand
 
 /** What is taken hold of at a mark: the target around it, its name, its focus. */
 export const MarkHandle = memo(function MarkHandle(props: MarkHandleProps) {
-  const { joint, view, x, y, size, named, held, taken, inOrder, onTake } = props;
+  const { joint, view, x, y, size, named, taken, inOrder, onTake } = props;
   return (
     <button
       type="button"
       className={styles.handle}
       style={{
-        left: `${(100 * x) / PANEL.width}%`,
-        top: `${(100 * y) / PANEL.height}%`,
+        left: percentOf(x, PANEL.width),
+        top: percentOf(y, PANEL.height),
         width: size,
         height: size,
       }}
       data-joint={joint}
-      data-held={held}
       aria-label={words.mark(joint, view, x, y)}
       aria-pressed={taken}
       tabIndex={inOrder ? 0 : -1}

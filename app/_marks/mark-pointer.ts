@@ -10,7 +10,7 @@ export function listenToPointer(paper: HTMLElement, hand: Hand, marks: MarkHand)
       const { width } = paper.getBoundingClientRect();
       if (!marks.down(pointOn(event, paper), gripOf(width, event.pointerType))) return null;
       return {
-        move: (moved) => marks.move(pointOn(moved, paper)),
+        move: (moved) => marks.move(pointOn(moved, paper), moved.altKey),
         end: () => marks.up(),
         cancel: () => marks.cancel(),
       };

@@ -38,6 +38,7 @@ export const Paper = memo(function Paper({ panel, view, width, mayDraw }: PaperP
     panel.ink[view].length === 0 &&
     Object.keys(panel.marks[view]).length === 0 &&
     panel.pictures[view] === null;
+  const asking = useWorkspace((now) => now.tool === "mark") && inHand;
   const layer = { panel, view, width, mayDraw };
 
   const pick = () => {
@@ -67,7 +68,9 @@ export const Paper = memo(function Paper({ panel, view, width, mayDraw }: PaperP
       onPointerMove={point}
       onPointerLeave={() => room.people.point(null)}
     >
-      {blank && mayDraw && <span className={styles.invite}>{common.pose[panel.pose]}</span>}
+      {blank && mayDraw && !asking && (
+        <span className={styles.invite}>{common.pose[panel.pose]}</span>
+      )}
       <span className={styles.ground} aria-hidden="true" />
       <ReferenceLayer {...layer} />
       <InkLayer {...layer} />

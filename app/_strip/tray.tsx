@@ -2,7 +2,7 @@
 import { Button } from "../_controls";
 import { GatherOptions } from "../_gather";
 import { JointPicker } from "../_marks";
-import { PassOnGroup } from "../_pass-on";
+import { FigureButton, PassOnGroup } from "../_pass-on";
 import { PictureGroup } from "../_reference";
 import { takesInk, useMayCritique, useMayDraw, useRoom, useStoreValue } from "../_room";
 import { TimeRows } from "../_time";
@@ -31,7 +31,11 @@ export function Tray() {
           <ToolRow tool="mark" hint="M" />
           <ToolRow tool="gather" hint="G" />
           <ToolRow tool="paper" hint="H" />
-          {tool === "mark" && <JointPicker />}
+          {tool === "mark" && (
+            <JointPicker>
+              <FigureButton />
+            </JointPicker>
+          )}
           {tool === "gather" && <GatherOptions />}
           {tool !== "mark" && tool !== "gather" && (
             <>

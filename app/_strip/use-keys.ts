@@ -4,7 +4,8 @@ import { nextDrawn } from "../../lib/motion";
 import { addPanel, slidePanel } from "../../lib/sheet";
 import { doFix } from "../_fixes";
 import { letGo, rubOutGathered } from "../_gather";
-import { doPassOn } from "../_pass-on";
+import { acceptAllGuesses, acceptGuess, focusGuess } from "../_marks";
+import { doPassOn, placeFigure } from "../_pass-on";
 import { neighbour } from "../_play";
 import { freshPanelId, type Room, useMayCritique, useMayDraw, useRoom } from "../_room";
 import { propose } from "../_time";
@@ -86,10 +87,11 @@ const LOOKING: Readonly<Record<string, Deed>> = {
     pickPanel(panel, view === "side" ? "front" : "side");
   },
   " ": ({ workspace }) => workspace.getState().play(!workspace.getState().playing),
-  enter: ({ room, workspace }) => {
+  enter: ({ room, workspace, mayDraw }) => {
     const { panel, openDesk, passOn, fixing } = workspace.getState();
     if (fixing !== null) doFix(room, workspace);
     else if (passOn !== null) doPassOn(room, workspace);
+    else if (mayDraw && acceptGuess(room, workspace) !== null) return;
     else if (panel !== null) openDesk(panel);
   },
   escape: ({ room, workspace }) => {
@@ -115,7 +117,9 @@ const LOOKING: Readonly<Record<string, Deed>> = {
 const DRAWING: Readonly<Record<string, Deed>> = {
   d: ({ workspace }) => workspace.getState().take("draw"),
   r: ({ workspace }) => workspace.getState().take("rub-out"),
-  m: ({ workspace }) => workspace.getState().take("mark"),
+  m: ({ workspace }) => takeMark(workspace),
+  f: ({ room, workspace }) => placeFigure(room, workspace),
+  a: ({ room, workspace }) => void acceptAllGuesses(room, workspace),
   g: ({ workspace }) => workspace.getState().take("gather"),
   l: ({ workspace }) => {
     const { tool, gatherBy, setGatherBy } = workspace.getState();
@@ -144,6 +148,13 @@ const DRAWING: Readonly<Record<string, Deed>> = {
     if (panel !== null) removeAndSay(room, workspace, panel);
   },
 };
+
+/** The mark tool; taken again, its guess is gone to, so that arrows bring it somewhere. */
+function takeMark(workspace: WorkspaceStore): void {
+  const { tool, take, panel, view } = workspace.getState();
+  if (tool !== "mark") take("mark");
+  else if (panel !== null) focusGuess(panel, view);
+}
 
 /** At the drawing desk there is no ruler to show what would move. */
 function openTiming({ room, workspace }: Hands, what: Timing["what"]): void {

@@ -129,7 +129,12 @@ export const strip = {
     { keys: "1 · 2 · 3", does: "fine pencil, broad pencil, soft blue" },
     { keys: "← · →", does: "flip to the panel before or after" },
     { keys: "V", does: "side or front view in hand" },
-    { keys: "Enter", does: "the panel in hand to the drawing desk" },
+    { keys: "Enter", does: "the panel in hand to the drawing desk; while marking: take the guess" },
+    {
+      keys: "F",
+      does: "place a figure on the panel in hand; where it replaces marks, shown first",
+    },
+    { keys: "A", does: "while marking: take all guesses of this view" },
     { keys: "Escape", does: "let go of what is gathered, stop playing, or back to the strip" },
     { keys: "Space", does: "play and stop" },
     { keys: "O", does: "onion skin: before, both, none" },

@@ -1,5 +1,6 @@
 export type { Gathered, PaperName } from "./gather-slice";
 export type { LayerProps } from "./layer";
+export type { MarkingSlice } from "./marking-slice";
 export { PASS_ONS, type PassOnDeed, type PassOnRequest } from "./pass-on-slice";
 export type { PictureJob, PictureSpot } from "./reference-slice";
 export type { Timing } from "./time-slice";

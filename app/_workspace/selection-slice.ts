@@ -22,7 +22,12 @@ export const createSelectionSlice: StateCreator<Workspace, [], [], SelectionSlic
   view: "side",
   desk: false,
   remark: null,
-  pickPanel: (panel, view) => set(view === undefined ? { panel } : { panel, view }),
+  pickPanel: (panel, view) =>
+    set(({ fitting }) => ({
+      panel,
+      ...(view === undefined ? {} : { view }),
+      fitting: panel === fitting ? fitting : null,
+    })),
   openDesk: (panel) => set({ panel, desk: true, deskZoom: 1 }),
   leaveDesk: () => set({ desk: false }),
   pointOut: (remark) => set({ remark }),

@@ -1,6 +1,7 @@
 import { createStore, type StoreApi } from "zustand/vanilla";
 import { createFixSlice, type FixSlice } from "./fix-slice";
 import { createGatherSlice, type GatherSlice } from "./gather-slice";
+import { createMarkingSlice, type MarkingSlice } from "./marking-slice";
 import { createPassOnSlice, type PassOnSlice } from "./pass-on-slice";
 import { createPlaySlice, type PlaySlice } from "./play-slice";
 import { createReferenceSlice, type ReferenceSlice } from "./reference-slice";
@@ -19,7 +20,8 @@ export type Workspace = ToolSlice &
   FixSlice &
   GatherSlice &
   ReferenceSlice &
-  SpokenSlice;
+  SpokenSlice &
+  MarkingSlice;
 export type WorkspaceStore = StoreApi<Workspace>;
 
 /** One for each open sheet, made by the room: no React, no Yjs, no timers in it. */
@@ -35,5 +37,6 @@ export function createWorkspace(): WorkspaceStore {
     ...createGatherSlice(...slice),
     ...createReferenceSlice(...slice),
     ...createSpokenSlice(...slice),
+    ...createMarkingSlice(...slice),
   }));
 }

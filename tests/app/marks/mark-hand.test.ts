@@ -3,20 +3,44 @@ import { type Grip, gripOf, reachOf } from "../../../app/_marks/grip";
 import { type HeldMark, openMarkHand } from "../../../app/_marks/mark-hand";
 import { nudgeOf } from "../../../app/_marks/mark-keys";
 import type { JointName, Mark, ViewMarks } from "../../../lib/body";
+import type { Point } from "../../../lib/geometry";
 
-const GRIP: Grip = { reach: 12, slack: 3 }; // px, and one unit a pixel below
+const GRIP: Grip = { reach: 12, guess: 2.5, slack: 3 }; // px, and one unit a pixel below
 const KNEE: ViewMarks = { "left-knee": { x: 300, y: 800, precision: 2 } };
 
 /** A hand over a paper whose pixel is one panel unit, with everything it did written down. */
-function bench(marks: ViewMarks = {}, inHand: JointName | null = "left-heel") {
+function bench(
+  marks: ViewMarks = {},
+  inHand: JointName | null = "left-heel",
+  guess: Point | null = null,
+) {
   const did: string[] = [];
   const placed: Record<string, Mark> = {};
   let shown: HeldMark | null = null;
+  let painted: ViewMarks | null = null;
   const hand = openMarkHand({
     marks: () => marks,
     pixel: () => 1,
     precision: () => 4,
     inHand: () => inHand,
+    guess: () => guess,
+    landing: (_joint, at) => (Math.abs(at.y - 1080) < 10 ? { ...at, y: 1080 } : at),
+    // Whatever is swapped goes along with its neighbour, so that a test can tell.
+    dragged: ({ joint, to, swapped }) => {
+      const mark = { ...to, precision: 4 };
+      const along = swapped ? { "left-hip": mark } : {};
+      return { side: { ...marks, ...along, [joint]: mark }, front: {} };
+    },
+    paint: (pose) => {
+      painted = pose?.side ?? null;
+    },
+    put: ({ side }) => {
+      for (const [joint, mark] of Object.entries(side)) {
+        if (mark === marks[joint as JointName]) continue;
+        did.push(`place ${joint}`);
+        placed[joint] = mark;
+      }
+    },
     show: (held) => {
       shown = held;
     },
@@ -28,7 +52,7 @@ function bench(marks: ViewMarks = {}, inHand: JointName | null = "left-heel") {
     },
     take: (joint) => did.push(`take ${joint}`),
   });
-  return { hand, did, placed, shown: () => shown };
+  return { hand, did, placed, shown: () => shown, painted: () => painted };
 }
 
 describe("a pointer that marks", () => {
@@ -45,8 +69,8 @@ describe("a pointer that marks", () => {
   it("puts a new mark where the pointer is lifted", () => {
     const { hand, placed } = bench();
     hand.down({ x: 100, y: 200 }, GRIP);
-    hand.move({ x: 120, y: 230 });
-    hand.move({ x: 140, y: 260 });
+    hand.move({ x: 120, y: 230 }, false);
+    hand.move({ x: 140, y: 260 }, false);
     hand.up();
     expect(placed["left-heel"]).toMatchObject({ x: 140, y: 260 });
   });
@@ -54,8 +78,8 @@ describe("a pointer that marks", () => {
   it("moves a mark it takes hold of, without a jump, in one step", () => {
     const { hand, did, placed } = bench(KNEE);
     hand.down({ x: 308, y: 800 }, GRIP);
-    hand.move({ x: 318, y: 810 });
-    hand.move({ x: 328, y: 820 });
+    hand.move({ x: 318, y: 810 }, false);
+    hand.move({ x: 328, y: 820 }, false);
     hand.up();
     expect(did).toEqual(["begin", "place left-knee", "end"]);
     expect(placed["left-knee"]).toMatchObject({ x: 320, y: 820 });
@@ -64,7 +88,7 @@ describe("a pointer that marks", () => {
   it("places the joint in hand on another's mark too: one hip lies on the other", () => {
     const { hand, placed } = bench(KNEE);
     hand.down({ x: 302, y: 800 }, GRIP);
-    hand.move({ x: 303, y: 801 }); // a hand is never quite still
+    hand.move({ x: 303, y: 801 }, false); // a hand is never quite still
     hand.up();
     expect(placed).toEqual({ "left-heel": { x: 302, y: 800, precision: 4 } });
   });
@@ -82,9 +106,56 @@ describe("a pointer that marks", () => {
   ])("takes hold of the nearer of two marks, $nearer at $x", ({ x, nearer }) => {
     const { hand, placed } = bench({ ...KNEE, "left-ankle": { x: 310, y: 800, precision: 2 } });
     hand.down({ x, y: 800 }, GRIP);
-    hand.move({ x, y: 900 });
+    hand.move({ x, y: 900 }, false);
     hand.up();
     expect(Object.keys(placed)).toEqual([nearer]);
+  });
+
+  it("shows a mark on its way past the sheet, and nothing once it is put down", () => {
+    const { hand, painted, shown } = bench(KNEE);
+    hand.down({ x: 300, y: 800 }, GRIP);
+    hand.move({ x: 340, y: 790 }, false);
+    expect(painted()).toMatchObject({ "left-knee": { x: 340, y: 790 } });
+    expect(shown()).toBeNull(); // React is not asked at every event
+    hand.up();
+    expect(painted()).toBeNull();
+  });
+
+  it("says at each event whether the other choice of what goes along is meant", () => {
+    const { hand, did } = bench(KNEE);
+    hand.down({ x: 300, y: 800 }, GRIP);
+    hand.move({ x: 340, y: 790 }, false);
+    hand.move({ x: 350, y: 790 }, true);
+    hand.up();
+    expect(did).toEqual(["begin", "place left-knee", "place left-hip", "end"]);
+  });
+
+  it("goes exactly to the guess that is tapped, and where it is tapped beside it", () => {
+    const onIt = bench({}, "left-heel", { x: 100, y: 200 });
+    onIt.hand.down({ x: 101, y: 202 }, GRIP);
+    onIt.hand.up();
+    expect(onIt.placed["left-heel"]).toEqual({ x: 100, y: 200, precision: 4 });
+    const beside = bench({}, "left-heel", { x: 100, y: 200 });
+    beside.hand.down({ x: 103, y: 202 }, GRIP);
+    beside.hand.up();
+    expect(beside.placed["left-heel"]).toEqual({ x: 103, y: 202, precision: 4 });
+  });
+
+  it("leaves the guess when a press on it is dragged away", () => {
+    const { hand, placed } = bench({}, "left-heel", { x: 100, y: 200 });
+    hand.down({ x: 100, y: 200 }, GRIP);
+    hand.move({ x: 120, y: 200 }, false);
+    hand.move({ x: 101, y: 200 }, false); // and back: the hand has decided
+    hand.up();
+    expect(placed["left-heel"]).toMatchObject({ x: 101, y: 200 });
+  });
+
+  it("lets a foot that is put down near the ground stand on it, while it is seen", () => {
+    const { hand, shown, placed } = bench();
+    hand.down({ x: 100, y: 1074 }, GRIP);
+    expect(shown()).toMatchObject({ mark: { x: 100, y: 1080 } });
+    hand.up();
+    expect(placed["left-heel"]).toMatchObject({ x: 100, y: 1080 });
   });
 
   it("does nothing on bare paper when no joint is left to place", () => {
@@ -97,9 +168,9 @@ describe("a pointer that marks", () => {
   it("leaves everything as it was when it is called off", () => {
     const { hand, did, shown } = bench(KNEE);
     hand.down({ x: 300, y: 800 }, GRIP);
-    hand.move({ x: 400, y: 700 });
+    hand.move({ x: 400, y: 700 }, false);
     hand.cancel();
-    hand.move({ x: 410, y: 700 });
+    hand.move({ x: 410, y: 700 }, false);
     hand.up();
     expect(did).toEqual(["begin", "end"]);
     expect(shown()).toBeNull();
@@ -108,7 +179,7 @@ describe("a pointer that marks", () => {
   it("keeps a mark on the paper however far the pointer leaves it", () => {
     const { hand, placed } = bench();
     hand.down({ x: 100, y: 200 }, GRIP);
-    hand.move({ x: -50, y: 1300 });
+    hand.move({ x: -50, y: 1300 }, false);
     hand.up();
     expect(placed["left-heel"]).toMatchObject({ x: 0, y: 1200 });
   });
