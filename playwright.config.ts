@@ -11,8 +11,9 @@ export default defineConfig({
   fullyParallel: false,
   workers: 2,
   retries: 0, // a journey that passes the second time has a fault
-  timeout: 60_000,
-  expect: { timeout: 10_000 },
+  // Steps wait for what they look for: only a step that never comes should meet these.
+  timeout: 180_000,
+  expect: { timeout: 20_000 },
   forbidOnly: process.env.CI !== undefined,
   reporter: "list",
   projects: [

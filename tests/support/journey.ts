@@ -7,7 +7,7 @@ export interface NewcomerOptions extends BrowserContextOptions {
 }
 
 /** How long a hand waits for something to press before it gives up. */
-const PATIENCE_MS = 15_000;
+const PATIENCE_MS = 30_000; // a busy machine answers late; one that never does is still found
 
 export interface JourneyFixtures {
   /** A person with a browser of their own: own storage, own grants. */
