@@ -24,6 +24,7 @@ const POINTERS: Readonly<Record<CheckId, ComponentType<PointerProps> | null>> = 
   sink: PosePointer,
   "foot-roll": PosePointer,
   gaps: null,
+  symmetry: PosePointer,
 };
 
 /** Remarks on the drawing, where they happen. For the eye: the margin has the same in words. */

@@ -67,6 +67,7 @@ export const remarks = {
     sink: "sinking feet",
     "foot-roll": "roll of the foot",
     gaps: "timing",
+    symmetry: "swing of the shoulders",
   } satisfies Record<CheckId, string>,
   notJudged: "Not judged:",
   skipped: (count: number) =>

@@ -73,6 +73,7 @@ const POINTERS: Readonly<Record<CheckId, Pointer | null>> = {
   sink: pointAtPose,
   "foot-roll": pointAtPose,
   gaps: null,
+  symmetry: pointAtPose,
 };
 
 /** What is drawn against an earlier panel has nothing to show without one. */

@@ -51,6 +51,7 @@ const CHECK_WORDS: Readonly<Record<CheckId, string>> = {
   sink: "Sinking feet need",
   "foot-roll": "The feet's roll needs",
   gaps: "Timing needs",
+  symmetry: "The shoulders' swing needs",
 };
 
 /**

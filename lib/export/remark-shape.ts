@@ -55,6 +55,7 @@ export function remarkShape(
     case "sink":
       return gap(marks, spot.joints[0]);
     case "foot-roll":
+    case "symmetry":
       return tilt(marks, spot.joints);
     default:
       return null;
@@ -135,7 +136,7 @@ function gap(marks: ViewMarks, joint: JointName | undefined): RemarkShape | null
   };
 }
 
-/** The sole from heel to tip, against the level through its heel. */
+/** A line between two joints, against the level through the first: the sole from its heel, the shoulders. */
 function tilt(marks: ViewMarks, [heelJoint, tipJoint]: readonly JointName[]): RemarkShape | null {
   const heel = heelJoint === undefined ? null : markOf(marks, heelJoint);
   const tip = tipJoint === undefined ? null : markOf(marks, tipJoint);

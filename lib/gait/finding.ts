@@ -31,6 +31,7 @@ export const CHECK_IDS = [
   "sink",
   "foot-roll",
   "gaps",
+  "symmetry",
 ] as const;
 export type CheckId = (typeof CHECK_IDS)[number];
 

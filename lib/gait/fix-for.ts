@@ -27,6 +27,7 @@ const FIXES: Readonly<
   sink: fixFeet,
   "foot-roll": null,
   gaps: fixGaps,
+  symmetry: null,
 };
 
 /**

@@ -12,7 +12,8 @@ export type QuietTopic =
   | "weight-front"
   | "foot-roll"
   | "gaps"
-  | "gaps:sides";
+  | "gaps:sides"
+  | "symmetry";
 
 /** Said once for a walk: what is not judged, and why not. */
 export interface Quieted {
@@ -28,7 +29,10 @@ const NOT_JUDGED: Readonly<Record<WalkKind, readonly Quieted[]>> = {
     quiet("hip-order", "hip-order:up", "a heavy walk need not rise to its up"),
     quiet("weight-side", "weight-side", "a load is carried ahead of the feet or behind them"),
   ],
-  limp: [quiet("gaps", "gaps:sides", "a limp takes its two steps in different times")],
+  limp: [
+    quiet("gaps", "gaps:sides", "a limp takes its two steps in different times"),
+    quiet("symmetry", "symmetry", "a limp leans to one side"),
+  ],
   sneak: [quiet("foot-roll", "foot-roll", "a sneak puts its feet down toe first")],
   child: [quiet("foot-roll", "foot-roll", "a small child puts its feet down flat")],
   "double-bounce": [
@@ -47,6 +51,7 @@ const NOT_JUDGED: Readonly<Record<WalkKind, readonly Quieted[]>> = {
     quiet("weight-front", "weight-front", "a free walk carries its weight its own way"),
     quiet("foot-roll", "foot-roll", "a free walk rolls its feet its own way"),
     quiet("gaps", "gaps", "a free walk keeps its own time"),
+    quiet("symmetry", "symmetry", "a free walk carries its shoulders its own way"),
   ],
 };
 

@@ -23,6 +23,12 @@ test("the demo opens from the start page as one's own copy, and the board finds 
     await expect(margin).toContainText(remark);
   }
 
+  await expect(margin).toContainText("1 on purpose");
+  await expect(margin.getByText("Left shoulder stays low")).toBeHidden();
+  await page.getByRole("button", { name: /^Kept on purpose at down, frame 28: Left/ }).click();
+  await expect(margin.getByText("Left shoulder stays low")).toBeVisible();
+  await expect(margin).toContainText("The sack weighs on it");
+
   const mine = page.url();
   const other = await newcomer();
   await other.goto(board.url);

@@ -7,6 +7,7 @@ import { missingPose } from "./missing-pose";
 import { poseOrder } from "./pose-order";
 import { sink } from "./sink";
 import { slide } from "./slide";
+import { symmetry } from "./symmetry";
 import { weightFront } from "./weight-front";
 import { weightSide } from "./weight-side";
 
@@ -22,4 +23,5 @@ export const CHECKS: readonly Check[] = [
   sink,
   footRoll,
   gaps,
+  symmetry,
 ];

@@ -1,11 +1,11 @@
 import { clearlyBeyond } from "../beyond";
 import { stepFrames } from "../expected-frames";
 import type { Finding, Level, Reading } from "../finding";
-import type { Step } from "../step";
 import type { Study } from "../study";
 import { symmetryIndex } from "../symmetry-index";
 import type { WalkPanel } from "../walk";
 import { framesInWords, sided } from "../words";
+import { type Stride, stridesOf } from "./strides";
 
 /** Symmetry index of step times, as a share; worst first. */
 const LIMITS: readonly { readonly level: Level; readonly value: number }[] = [
@@ -14,12 +14,6 @@ const LIMITS: readonly { readonly level: Level; readonly value: number }[] = [
 ];
 const SOURCE =
   "Robinson, Herzog & Nigg (1987), J Manip Physiol Ther 10:172; captured pairs: over 15 % in 0.8 %, over 10 % in 4.1 %";
-
-/** Two steps, one after the other, and the frames that each takes. */
-interface Stride {
-  readonly first: Step;
-  readonly second: Step;
-}
 
 /**
  * Do the two steps of a stride take the same time? Said only when they differ by more than one
@@ -61,16 +55,6 @@ function judge(study: Study, { first, second }: Stride): Finding {
     source: SOURCE,
     beyond: (index - broken.value) / broken.value,
   };
-}
-
-function stridesOf(steps: readonly Step[]): Stride[] {
-  const starts = steps.flatMap((_, index) => (index % 2 === 0 ? [index] : []));
-  return starts.flatMap((start) => {
-    const at = start === steps.length - 1 ? start - 1 : start;
-    const first = steps[at];
-    const second = steps[at + 1];
-    return first === undefined || second === undefined ? [] : [{ first, second }];
-  });
 }
 
 function frames(panels: readonly WalkPanel[]): number[] {

@@ -7,12 +7,14 @@ import {
   PANEL,
   type PoseMarks,
 } from "../../body";
+import { type OnPurpose, purposeOf, reviewWalk } from "../../gait";
 import type { View } from "../../geometry";
 import { quantiseStroke, type Stroke } from "../../ink";
 import { defaultBrief } from "../brief";
 import { layOut } from "../lay-out";
 import { byFrame } from "../order";
-import type { Brief, InkStroke, Panel, PanelId, Sheet, StrokeId } from "../sheet";
+import type { Brief, HandedSheet, InkStroke, Panel, PanelId, Sheet, StrokeId } from "../sheet";
+import { walkOf } from "../walk-of";
 import { drawBrindleFront } from "./front/draw-front";
 import type { Drawn } from "./hand/pencil";
 import type { BrindlePose } from "./pose/brindle-pose";
@@ -48,15 +50,27 @@ const PRECISION = 0.005 * PANEL.plainLeg;
  * Units:   frames at 24 a second; panel units; a leg is 420 of them
  * @param newId gives a new id for each panel and stroke
  */
-export function brindleExample(newId: () => PanelId): Sheet {
+export function brindleExample(newId: () => PanelId): HandedSheet {
   const { head, panels } = layOut(BRIEF, newId);
   const drawn = drawings();
   const filled = panels.map((panel, i) => {
     const drawing = drawn[i];
     return drawing === undefined ? panel : fill(panel, drawing, newId);
   });
-  return { head: { ...head, credit: CREDIT }, panels: filled.sort(byFrame) };
+  const sheet = { head: { ...head, credit: CREDIT }, panels: filled.sort(byFrame) };
+  return { ...sheet, onPurpose: lowShoulder(sheet, newId()) };
 }
+
+/** What his carrier says of the left shoulder, for the whole walk. */
+function lowShoulder(sheet: Sheet, id: string): readonly OnPurpose[] {
+  const { remarks } = reviewWalk(walkOf(sheet), sheet.head.yardstick);
+  const low = remarks.find(({ check }) => check === "symmetry");
+  const purpose = low === undefined ? null : purposeOf(remarks, low, "walk");
+  if (purpose === null) return [];
+  return [{ id, ...purpose, reason: LOW_SHOULDER, by: "Brindle" }];
+}
+
+const LOW_SHOULDER = "The sack weighs on it: thirty years of parcels, and always the same side.";
 
 const CREDIT =
   "Brindle and the Low Tide Post are invented; poses, drawings and marks were made up for this demo.";

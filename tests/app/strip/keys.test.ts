@@ -47,7 +47,13 @@ function handsOnABoard(): Hands {
   const workspace = createWorkspace();
   workspace.getState().pickPanel(sheet.getSnapshot().panels[2]?.id ?? null);
   const room = { drawing: peer.doc, critique: peer.critique, sheet, undo: peer.undo };
-  return { room, workspace, mayDraw: true, openHelp: () => {} } as unknown as Hands;
+  return {
+    room,
+    workspace,
+    mayDraw: true,
+    mayCritique: true,
+    openHelp: () => {},
+  } as unknown as Hands;
 }
 
 function means({ key, held }: (typeof CHORDS)[number]): boolean {

@@ -34,6 +34,7 @@ const roughness = fc.record({
   sway: fc.integer({ min: -60, max: 60 }),
   lifted: fc.integer({ min: -50, max: 50 }),
   toe: fc.integer({ min: -80, max: 80 }),
+  shoulder: fc.integer({ min: -40, max: 40 }),
   frames: fc.integer({ min: -1, max: 1 }),
   label: fc.integer({ min: 0, max: 11 }),
 });
@@ -60,7 +61,8 @@ const roughWalk = fc
       );
       const foot = FOOT_PARTS.map((part): JointName => `${side}-${part}`);
       const stood = lift(carried, name, foot, done.lifted / 1000);
-      const rolled = lift(stood, name, [`${side}-toe`, `${side}-ball`], done.toe / 1000);
+      const leant = lift(stood, name, ["left-shoulder"], done.shoulder / 1000);
+      const rolled = lift(leant, name, [`${side}-toe`, `${side}-ball`], done.toe / 1000);
       const pose = POSES[done.label]; // mostly none: then the label stays
       if (pose === undefined || name.endsWith("contact")) return rolled;
       return withPanel(rolled, name, { pose });
@@ -150,6 +152,7 @@ describe("a walk", () => {
       "pose-order",
       "sink",
       "slide",
+      "symmetry",
       "weight-front",
       "weight-side",
     ]);

@@ -5,6 +5,7 @@ import { reviewWalk } from "../../../../lib/gait";
 import { VIEWS } from "../../../../lib/geometry";
 import {
   brindleExample,
+  type HandedSheet,
   type Panel,
   readSheet,
   readSheetFile,
@@ -17,8 +18,8 @@ import { ids } from "../../../support/peers";
 
 const sheet = brindleExample(ids());
 
-const remarksOn = (of: Sheet) =>
-  reviewWalk(walkOf(of), "trade").remarks.filter(({ level }) => level !== "tidy");
+const remarksOn = (of: HandedSheet) =>
+  reviewWalk(walkOf(of), "trade", of.onPurpose).remarks.filter(({ level }) => level !== "tidy");
 
 const panelAt = (frame: number): Panel => {
   const panel = sheet.panels.find((one) => one.frame === frame);
@@ -34,7 +35,7 @@ const markAt = (panel: Panel, joint: JointName, view: "side" | "front" = "side")
 
 /** The sheet with one panel put right: some marks of both views moved, by panel units. */
 function mended(
-  from: Sheet,
+  from: HandedSheet,
   frame: number,
   joints: RegExp,
   by: { x?: number; y?: number; frame?: number },
@@ -87,13 +88,15 @@ describe("the demo's strip", () => {
       id,
       ...[...ink.side, ...ink.front].map((stroke) => stroke.id),
     ]);
+    all.push(...(sheet.onPurpose ?? []).map(({ id }) => id));
     expect(new Set(all).size).toBe(all.length);
   });
 
   it("comes back whole from a document and from a file", () => {
     const doc = new Y.Doc();
     writeSheet(doc, sheet);
-    expect(readSheet(doc)).toEqual(sheet);
+    const { onPurpose: _, ...drawn } = sheet;
+    expect(readSheet(doc)).toEqual(drawn);
     expect(readSheetFile(sheetFileText(sheet))).toEqual(sheet);
   });
 
@@ -107,6 +110,18 @@ describe("the demo's strip", () => {
         expect(many >= 60 && many <= 165, `${many} strokes, ${view}, frame ${frame}`).toBe(true);
       }
     }
+  });
+});
+
+describe("what is kept on purpose in the demo", () => {
+  it("is the low left shoulder, in the whole walk, and nothing of it has lapsed", () => {
+    const { kept, lapsed } = reviewWalk(walkOf(sheet), "trade", sheet.onPurpose);
+    expect(kept.map(({ remark, entry }) => [remark.title, entry.scope.kind])).toEqual([
+      ["Left shoulder stays low", "walk"],
+    ]);
+    expect(kept[0]?.remark.level).toBe("may-show");
+    expect(kept[0]?.entry.reason).toMatch(/sack/);
+    expect(lapsed).toEqual([]);
   });
 });
 
