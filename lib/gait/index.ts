@@ -23,7 +23,7 @@ export type { FootSpan } from "./footfalls";
 export { froude } from "./froude";
 export type { GapCell } from "./gap-row";
 export { type GroundMark, type GroundPace, groundMark, placeOf } from "./ground-mark";
-export { type GuessedMarks, guessedMarks } from "./guess/guessed-marks";
+export { GUESS_PRECISION, type GuessedMarks, guessedMarks } from "./guess/guessed-marks";
 export { type Bearing, SNAPS_WITHIN, snapToGround } from "./guess/snap-to-ground";
 export type { BandPoint, HipBand, HipCurve, HipPoint } from "./hip-curve";
 export { type HipHeight, hipHeight } from "./hip-height";
