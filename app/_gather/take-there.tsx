@@ -3,7 +3,7 @@ import { useState } from "react";
 import { VIEWS } from "../../lib/geometry";
 import { UNSHAPED } from "../../lib/ink";
 import type { Sheet } from "../../lib/sheet";
-import { Button } from "../_controls";
+import { Button, Choice } from "../_controls";
 import { useRoom, useSheet } from "../_room";
 import { common, gather as words } from "../_words";
 import { useWorkspace, useWorkspaceStore } from "../_workspace";
@@ -21,24 +21,15 @@ export function TakeThere() {
   const [chosen, setChosen] = useState("");
   const papers = panels.flatMap(({ id, frame, pose }) =>
     VIEWS.filter((view) => id !== gathered?.panel || view !== gathered.view).map((view) => ({
-      ...{ panel: id, view, key: `${id} ${view}` },
-      name: words.paper(frame, common.pose[pose], common.view[view]),
+      ...{ panel: id, view, value: `${id} ${view}` },
+      words: words.paper(frame, common.pose[pose], common.view[view]),
     })),
   );
-  const paper = papers.find(({ key }) => key === chosen) ?? papers[0];
+  const paper = papers.find(({ value }) => value === chosen) ?? papers[0];
   if (paper === undefined) return null;
   return (
     <div className={styles.there}>
-      <label>
-        {words.to}
-        <select value={paper.key} onChange={(event) => setChosen(event.currentTarget.value)}>
-          {papers.map(({ key, name }) => (
-            <option key={key} value={key}>
-              {name}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Choice label={words.to} value={paper.value} options={papers} onChoose={setChosen} />
       <Button
         small
         onClick={() =>

@@ -2,7 +2,7 @@
 import { type KeyboardEvent, useId, useLayoutEffect, useRef } from "react";
 import { SIDES } from "../../lib/body";
 import type { Sheet } from "../../lib/sheet";
-import { Button } from "../_controls";
+import { Button, Choice } from "../_controls";
 import { useRoom, useSheet } from "../_room";
 import { common, passOn as words } from "../_words";
 import { type PassOnRequest, useWorkspace, useWorkspaceStore } from "../_workspace";
@@ -101,54 +101,36 @@ interface SourceFieldsProps {
   readonly shown: ShownPlan | null;
 }
 
+const NOWHERE = { value: "", words: "" };
 const panelsOf = (sheet: Sheet) => sheet.panels;
 
 function SourceFields({ request, shown }: SourceFieldsProps) {
   const panels = useSheet(panelsOf);
   const change = useWorkspace((workspace) => workspace.changePassOn);
   const { deed, ink } = request;
-  const to = shown?.asked.to.id;
+  const sources = panels
+    .filter(({ id }) => id !== shown?.asked.to.id)
+    .map(({ id, frame, pose, weightOn }) => ({
+      value: id,
+      words: words.panel(frame, common.pose[pose], weightOn === null ? "" : common.side[weightOn]),
+    }));
   return (
     <>
       {deed !== "footprint" && (
-        <label className={styles.field}>
-          {words.from}
-          <select
-            value={shown?.asked.from?.id ?? ""}
-            onChange={(event) => change({ from: event.currentTarget.value })}
-          >
-            {shown?.asked.from === null && <option value="" />}
-            {panels
-              .filter(({ id }) => id !== to)
-              .map(({ id, frame, pose, weightOn }) => (
-                <option key={id} value={id}>
-                  {words.panel(
-                    frame,
-                    common.pose[pose],
-                    weightOn === null ? "" : common.side[weightOn],
-                  )}
-                </option>
-              ))}
-          </select>
-        </label>
+        <Choice
+          label={words.from}
+          value={shown?.asked.from?.id ?? ""}
+          options={[...(shown?.asked.from === null ? [NOWHERE] : []), ...sources]}
+          onChoose={(from) => change({ from })}
+        />
       )}
       {(deed === "copy-foot" || deed === "footprint") && (
-        <label className={styles.field}>
-          {words.foot}
-          <select
-            value={shown?.asked.side ?? "left"}
-            onChange={(event) => {
-              const side = SIDES.find((one) => one === event.currentTarget.value);
-              if (side !== undefined) change({ side });
-            }}
-          >
-            {SIDES.map((side) => (
-              <option key={side} value={side}>
-                {common.side[side]}
-              </option>
-            ))}
-          </select>
-        </label>
+        <Choice
+          label={words.foot}
+          value={shown?.asked.side ?? "left"}
+          options={SIDES.map((side) => ({ value: side, words: common.side[side] }))}
+          onChoose={(side) => change({ side })}
+        />
       )}
       {deed !== "footprint" && (
         <label className={styles.check}>

@@ -1,5 +1,6 @@
 "use client";
 import { useEffect, useRef, useState } from "react";
+import { Row } from "../_controls";
 import { useRoom } from "../_room";
 import { passOn as words } from "../_words";
 import { PASS_ONS, type PassOnDeed, useWorkspace, useWorkspaceStore } from "../_workspace";
@@ -34,16 +35,15 @@ export function PassOnGroup() {
       data-asked={request !== null}
     >
       <h2 id="pass-on" className={styles.heading}>
-        <button
-          type="button"
+        <Row
           className={styles.fold}
+          sign={open || request !== null ? "▾" : "▸"}
           aria-expanded={open || request !== null}
           data-fold
           onClick={() => setOpen(!open)}
         >
           {words.name}
-          <span aria-hidden="true">{open || request !== null ? "▾" : "▸"}</span>
-        </button>
+        </Row>
       </h2>
       {request !== null ? (
         <PassOnForm
@@ -56,18 +56,16 @@ export function PassOnGroup() {
       ) : (
         open &&
         PASS_ONS.map((deed) => (
-          <button
+          <Row
             key={deed}
-            type="button"
-            className={styles.row}
+            hint={words.keys[deed]}
             data-deed={deed}
             disabled={empty}
             aria-describedby={empty ? "pass-on-told" : undefined}
             onClick={() => (deed === "figure" ? placeFigure(room, workspace) : ask(deed))}
           >
             {words.deeds[deed]}
-            <kbd>{words.keys[deed]}</kbd>
-          </button>
+          </Row>
         ))
       )}
       <p id="pass-on-told" className={styles.told} role="status">

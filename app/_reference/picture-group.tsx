@@ -1,5 +1,6 @@
 "use client";
 import { useEffect, useRef } from "react";
+import { Row } from "../_controls";
 import { usePanel, useRoom } from "../_room";
 import { reference as words } from "../_words";
 import { useWorkspace, useWorkspaceStore } from "../_workspace";
@@ -7,14 +8,8 @@ import { PictureForm } from "./picture-form";
 import { PictureJobLine } from "./picture-job-line";
 import styles from "./reference.module.css";
 
-export interface PictureGroupProps {
-  /** How the tray's rows look. */
-  readonly row: string | undefined;
-  readonly tick: string | undefined;
-}
-
 /** The picture under the view in hand: its row in the tray, its options, and how it fares. */
-export function PictureGroup({ row, tick }: PictureGroupProps) {
+export function PictureGroup() {
   const desk = { room: useRoom(), workspace: useWorkspaceStore() };
   const open = useWorkspace((workspace) => workspace.pictureOpen);
   const openPicture = useWorkspace((workspace) => workspace.openPicture);
@@ -35,20 +30,16 @@ export function PictureGroup({ row, tick }: PictureGroupProps) {
 
   return (
     <section className={styles.group} aria-label={words.name} data-asked={open || busy}>
-      <button
+      <Row
         ref={fold}
-        type="button"
-        className={row}
+        hint={words.key}
+        sign={has ? "✓" : ""}
         aria-expanded={open}
         aria-label={words.name}
         onClick={() => openPicture(!open)}
       >
-        <span className={tick} aria-hidden="true">
-          {has ? "✓" : ""}
-        </span>
-        <span>{words.row}</span>
-        <kbd>{words.key}</kbd>
-      </button>
+        {words.row}
+      </Row>
       {open && <PictureForm desk={desk} panel={panel} view={view} />}
       <PictureJobLine />
       <p className={styles.said} role="status">

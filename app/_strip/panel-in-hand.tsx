@@ -2,7 +2,7 @@
 import { SIDES } from "../../lib/body";
 import { POSES } from "../../lib/motion";
 import { addPanel, type Panel, relabelPanel, setHold, setPlace, slidePanel } from "../../lib/sheet";
-import { Button } from "../_controls";
+import { Button, Choice } from "../_controls";
 import { freshPanelId, usePanel, useRoom, useSheet } from "../_room";
 import { common, strip } from "../_words";
 import { useWorkspace, useWorkspaceStore } from "../_workspace";
@@ -13,6 +13,7 @@ import styles from "./tray.module.css";
 
 const MOST_FRAME = 99_999; // over an hour at 24 a second: no walk is as long
 const MOST_HELD = 10_000; // frames, as the sheet keeps them
+const NOBODY = "";
 const MOST_PLACE = 10_000; // leg lengths: about nine kilometres
 
 /** The panel in hand: its pose, whose weight, its frame; a way to the desk, to more and fewer. */
@@ -47,39 +48,23 @@ function PanelFields({ panel }: { readonly panel: Panel }) {
   const { pose, weightOn } = panel;
   return (
     <div className={styles.fields}>
-      <label>
-        {strip.tray.pose}
-        <select
-          value={pose}
-          onChange={(event) => {
-            const chosen = POSES.find((name) => name === event.currentTarget.value) ?? pose;
-            relabelPanel(drawing, panel.id, { pose: chosen, weightOn });
-          }}
-        >
-          {POSES.map((name) => (
-            <option key={name} value={name}>
-              {common.pose[name]}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label>
-        {strip.tray.weightOn}
-        <select
-          value={weightOn ?? ""}
-          onChange={(event) => {
-            const chosen = SIDES.find((side) => side === event.currentTarget.value) ?? null;
-            relabelPanel(drawing, panel.id, { pose, weightOn: chosen });
-          }}
-        >
-          <option value="">{strip.tray.nobody}</option>
-          {SIDES.map((side) => (
-            <option key={side} value={side}>
-              {common.side[side]}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Choice
+        label={strip.tray.pose}
+        value={pose}
+        options={POSES.map((name) => ({ value: name, words: common.pose[name] }))}
+        onChoose={(chosen) => relabelPanel(drawing, panel.id, { pose: chosen, weightOn })}
+      />
+      <Choice
+        label={strip.tray.weightOn}
+        value={weightOn ?? NOBODY}
+        options={[
+          { value: NOBODY, words: strip.tray.nobody },
+          ...SIDES.map((side) => ({ value: side, words: common.side[side] })),
+        ]}
+        onChoose={(chosen) => {
+          relabelPanel(drawing, panel.id, { pose, weightOn: chosen === NOBODY ? null : chosen });
+        }}
+      />
       <CommittedNumber
         label={strip.tray.frame}
         value={panel.frame}

@@ -1,17 +1,16 @@
 "use client";
 import type { Nib } from "../../lib/ink";
+import { Row } from "../_controls";
 import { strip } from "../_words";
 import { type Tool, useWorkspace } from "../_workspace";
-import styles from "./tray.module.css";
 
 export function ToolRow({ tool, hint }: { readonly tool: Tool; readonly hint: string }) {
   const held = useWorkspace((workspace) => workspace.tool === tool);
   const take = useWorkspace((workspace) => workspace.take);
   return (
-    <button type="button" className={styles.row} aria-pressed={held} onClick={() => take(tool)}>
+    <Row hint={hint} aria-pressed={held} onClick={() => take(tool)}>
       {strip.tray.tools[tool]}
-      <kbd>{hint}</kbd>
-    </button>
+    </Row>
   );
 }
 
@@ -20,12 +19,9 @@ export function RubPartRow() {
   const part = useWorkspace((workspace) => workspace.rubPart);
   const setPart = useWorkspace((workspace) => workspace.setRubPart);
   return (
-    <button type="button" className={styles.row} aria-pressed={part} onClick={() => setPart(!part)}>
-      <span className={styles.tick} aria-hidden="true">
-        {part ? "✓" : ""}
-      </span>
-      <span>{strip.tray.rubPart}</span>
-    </button>
+    <Row tick={part} onClick={() => setPart(!part)}>
+      {strip.tray.rubPart}
+    </Row>
   );
 }
 
@@ -41,9 +37,8 @@ export function PencilRow({ nib, hint }: { readonly nib: Nib; readonly hint: str
   const takeNib = useWorkspace((workspace) => workspace.takeNib);
   const { width, colour } = LINES[nib];
   return (
-    <button
-      type="button"
-      className={styles.pencil}
+    <Row
+      hint={hint}
       aria-pressed={held}
       aria-label={strip.tray.nibs[nib]}
       title={strip.tray.nibs[nib]}
@@ -58,7 +53,6 @@ export function PencilRow({ nib, hint }: { readonly nib: Nib; readonly hint: str
           strokeLinecap="round"
         />
       </svg>
-      <kbd>{hint}</kbd>
-    </button>
+    </Row>
   );
 }

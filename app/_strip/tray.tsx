@@ -1,5 +1,5 @@
 "use client";
-import { Button } from "../_controls";
+import { Button, Row } from "../_controls";
 import { GatherOptions } from "../_gather";
 import { JointPicker } from "../_marks";
 import { FigureButton, PassOnGroup } from "../_pass-on";
@@ -51,7 +51,7 @@ export function Tray() {
       )}
       <UnderThePaper mayDraw={mayDraw} />
       {mayDraw && <PassOnGroup />}
-      {mayDraw && !desk && <TimeRows row={styles.row} />}
+      {mayDraw && !desk && <TimeRows />}
       {mayCritique && <BackAndForth />}
       <PanelInHand mayDraw={mayDraw} />
     </nav>
@@ -88,22 +88,13 @@ function UnderThePaper({ mayDraw }: { readonly mayDraw: boolean }) {
   return (
     <>
       <h2>{strip.tray.under}</h2>
-      <button type="button" className={styles.row} onClick={turn} title={strip.tray.onionHint}>
+      <Row hint="O" onClick={turn} title={strip.tray.onionHint}>
         {strip.tray.onion(onion.before, onion.after)}
-        <kbd>O</kbd>
-      </button>
-      <button
-        type="button"
-        className={styles.row}
-        aria-pressed={marksShown}
-        onClick={() => showMarks(!marksShown)}
-      >
-        <span className={styles.tick} aria-hidden="true">
-          {marksShown ? "✓" : ""}
-        </span>
+      </Row>
+      <Row tick={marksShown} onClick={() => showMarks(!marksShown)}>
         {strip.tray.marksShown}
-      </button>
-      {mayDraw && <PictureGroup row={styles.row} tick={styles.tick} />}
+      </Row>
+      {mayDraw && <PictureGroup />}
     </>
   );
 }
