@@ -7,8 +7,9 @@ const HELP = `heelstrip: what will show in a walk, at the command line
 
   heelstrip check FILE... [--yardstick trade|life] [--json]
       reads sheets (.json) and says what will show; the sheet's own yardstick unless another is asked for
-  heelstrip print SHEET.json -o OUT.png|.svg [--width 3840]
-      prints the annotated sheet; exit 1 when something shows, like check
+  heelstrip print SHEET.json -o OUT.png|.svg [--page a4|a3|letter|tabloid] [--portrait] [--width 3840]
+      prints the annotated sheet on one page, or on paper: several pages are OUT-1, OUT-2 and so on;
+      exit 1 when something shows, like check
   heelstrip example [--name captured-walk|brindle] -o SHEET.json
       writes a captured walk as a sheet, or the drawn demo, to try the others on
 

@@ -1,85 +1,57 @@
 "use client";
-import { useId, useState } from "react";
+import { useState } from "react";
 import { Button, Dialog } from "../_controls";
 import { common, handover } from "../_words";
+import { FormatPicker } from "./format-picker";
 import styles from "./handover.module.css";
+import { choiceFor, PagePicker, type PageWish } from "./page-picker";
+import { PagePreview } from "./page-preview";
 import { PicturesLeftOut } from "./pictures-left-out";
-import type { PrintFormat } from "./print-sheet";
+import type { PrintFormat } from "./print-format";
+import { PrintProgress } from "./print-progress";
 import { usePreview } from "./use-preview";
 import { usePrintJob } from "./use-print-job";
 
-const FORMATS = ["png-1920", "png-3840", "svg"] as const satisfies readonly PrintFormat[];
-
-/** The annotated sheet: a look at it, and the file to hand over. */
+/** The annotated sheet: on which page, a look at it, and the files to hand over. */
 export function PrintDialog({ onClose }: { readonly onClose: () => void }) {
-  const [format, setFormat] = useState<PrintFormat>("png-1920");
+  const [wish, setWish] = useState<PageWish>({ paper: "a4", orientation: "landscape" });
+  const [format, setFormat] = useState<PrintFormat>("png-3840");
+  const [number, setNumber] = useState(1);
+  const page = choiceFor(wish);
+  const preview = usePreview(page, number);
   const { state, start, stop } = usePrintJob();
   const making = state.kind === "making";
+  const count = preview.kind === "failed" ? null : preview.count;
+  const pick = (next: PageWish) => {
+    setWish(next);
+    setNumber(1);
+  };
   return (
     <Dialog title={handover.title} closeLabel={common.close} onClose={onClose} wide>
       <div className={styles.print}>
-        <PreviewPicture />
+        <PagePreview preview={preview} number={number} onTurn={setNumber} />
         <div className={styles.act}>
+          <PagePicker wish={wish} onPick={pick} />
           <FormatPicker format={format} onPick={setFormat} />
           <PicturesLeftOut from="print" />
           <div className={styles.row}>
-            <Button look="main" disabled={making} onClick={() => void start(format)}>
-              {handover.download}
+            <Button
+              look="main"
+              disabled={making}
+              onClick={() => void start({ page, format, only: null })}
+            >
+              {count !== null && count > 1 ? handover.downloadAll(count) : handover.download}
             </Button>
+            {count !== null && count > 1 && (
+              <Button disabled={making} onClick={() => void start({ page, format, only: number })}>
+                {handover.downloadOnly(number)}
+              </Button>
+            )}
             {making && <Button onClick={stop}>{handover.stop}</Button>}
           </div>
-          <p
-            role="status"
-            className={styles.said}
-            data-failed={state.kind === "said" && state.failed}
-          >
-            {state.kind === "making" && handover.making[state.stage]}
-            {state.kind === "said" && state.words}
-          </p>
+          <PrintProgress state={state} />
         </div>
       </div>
     </Dialog>
-  );
-}
-
-function PreviewPicture() {
-  const preview = usePreview();
-  return (
-    <div className={styles.preview}>
-      {preview.kind === "drawing" && <p>{handover.drawing}</p>}
-      {preview.kind === "failed" && <p role="alert">{preview.why}</p>}
-      {preview.kind === "picture" && (
-        <div ref={(place) => place?.replaceChildren(preview.picture)} />
-      )}
-    </div>
-  );
-}
-
-interface FormatPickerProps {
-  readonly format: PrintFormat;
-  readonly onPick: (format: PrintFormat) => void;
-}
-
-function FormatPicker({ format, onPick }: FormatPickerProps) {
-  const name = useId();
-  return (
-    <fieldset className={styles.formats}>
-      <legend>{handover.format}</legend>
-      {FORMATS.map((offered) => (
-        <label key={offered}>
-          <input
-            type="radio"
-            name={name}
-            value={offered}
-            checked={offered === format}
-            onChange={() => onPick(offered)}
-          />
-          <span>
-            <b>{handover.formats[offered].name}</b>
-            <small>{handover.formats[offered].hint}</small>
-          </span>
-        </label>
-      ))}
-    </fieldset>
   );
 }

@@ -1,8 +1,10 @@
-/** The day, as the reader of this page writes it. */
-export function today(): string {
-  return new Date().toLocaleDateString(undefined, {
-    day: "numeric",
-    month: "long",
-    year: "numeric",
-  });
+/** The day by this page's clock and zone. Month and day count from 1. */
+export interface Day {
+  readonly year: number;
+  readonly month: number;
+  readonly day: number;
+}
+
+export function today(now: Date = new Date()): Day {
+  return { year: now.getFullYear(), month: now.getMonth() + 1, day: now.getDate() };
 }

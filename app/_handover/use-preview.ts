@@ -1,45 +1,62 @@
 "use client";
 import { useEffect, useState } from "react";
+import type { PageChoice } from "../../lib/export";
 import { useRoom } from "../_room";
 import { handover } from "../_words";
+import { drawPages, type Print } from "./draw-pages";
 import { type LoadedPicture, loadPicture } from "./load-picture";
 import { wasStopped, whyNoPreview } from "./print-error";
-import { sheetPicture } from "./print-sheet";
 import { today } from "./today";
 
 export type Preview =
-  | { readonly kind: "drawing" }
-  | { readonly kind: "picture"; readonly picture: HTMLImageElement }
+  | { readonly kind: "drawing"; readonly count: number | null }
+  | { readonly kind: "picture"; readonly picture: HTMLImageElement; readonly count: number }
   | { readonly kind: "failed"; readonly why: string };
 
-/** The sheet as it will be printed, as it stood when the dialog was opened. */
-export function usePreview(): Preview {
+/** One page as it will be printed, by its number from 1; the sheet as it stood when the page was chosen. */
+export function usePreview(page: PageChoice, number: number): Preview {
   const room = useRoom();
-  const [preview, setPreview] = useState<Preview>({ kind: "drawing" });
+  const [print, setPrint] = useState<Print | null>(null);
+  const [preview, setPreview] = useState<Preview>({ kind: "drawing", count: null });
+
   useEffect(() => {
     const stop = new AbortController();
-    let loaded: LoadedPicture | null = null;
-    const draw = async () => {
-      try {
-        const svg = await sheetPicture({
-          sheet: room.sheet.getSnapshot(),
-          review: room.review.get(),
-          date: today(),
-          signal: stop.signal,
-          onStage: () => undefined,
-        });
-        loaded = await loadPicture(svg, stop.signal);
-        loaded.picture.alt = handover.preview;
-        setPreview({ kind: "picture", picture: loaded.picture });
-      } catch (reason) {
-        if (!wasStopped(reason)) setPreview({ kind: "failed", why: whyNoPreview(reason) });
-      }
+    setPrint(null);
+    setPreview({ kind: "drawing", count: null });
+    const job = {
+      sheet: room.sheet.getSnapshot(),
+      review: room.review.get(),
+      day: today(),
+      page,
+      signal: stop.signal,
+      onStep: () => undefined,
     };
-    void draw();
+    drawPages(job).then(setPrint, (reason: unknown) => {
+      if (!wasStopped(reason)) setPreview({ kind: "failed", why: whyNoPreview(reason) });
+    });
+    return () => stop.abort();
+  }, [room, page]);
+
+  useEffect(() => {
+    if (print === null) return;
+    const stop = new AbortController();
+    let loaded: LoadedPicture | null = null;
+    const { count } = print;
+    setPreview({ kind: "drawing", count });
+    const show = async () => {
+      const svg = await print.draw(Math.min(number, count));
+      stop.signal.throwIfAborted();
+      loaded = await loadPicture(svg, stop.signal);
+      loaded.picture.alt = handover.preview(number, count);
+      setPreview({ kind: "picture", picture: loaded.picture, count });
+    };
+    show().catch((reason: unknown) => {
+      if (!wasStopped(reason)) setPreview({ kind: "failed", why: whyNoPreview(reason) });
+    });
     return () => {
       stop.abort();
       loaded?.close();
     };
-  }, [room]);
+  }, [print, number]);
   return preview;
 }

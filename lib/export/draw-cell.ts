@@ -4,9 +4,10 @@ import type { Panel } from "../sheet";
 import { traceSide } from "./draw-marks";
 import { drawPanel } from "./draw-panel";
 import { drawRemarks } from "./draw-remarks";
-import { drawSign } from "./draw-sign";
+import { drawSign, type SignKind } from "./draw-sign";
+import type { KeptEntry } from "./kept-entries";
 import { levelColour, PALETTE, sideColour } from "./palette";
-import type { KeyedRemark } from "./remark-keys";
+import type { Keyed, KeyedRemark } from "./remark-keys";
 import { type Box, traceBox } from "./shapes";
 import type { Cell, StripLayout } from "./strip-layout";
 import type { Surface } from "./surface";
@@ -19,6 +20,8 @@ export interface CellDrawing {
   readonly strip: StripLayout;
   /** Remarks whose sign hangs here. */
   readonly remarks: readonly KeyedRemark[];
+  /** What is kept on purpose and seen here. */
+  readonly kept: readonly Keyed<KeptEntry>[];
   readonly panelById: ReadonlyMap<string, Panel>;
   readonly stretchOf: (panel: Panel) => Stretch;
   readonly labelSize: number;
@@ -33,13 +36,12 @@ export interface CellDrawing {
  */
 export function drawCell(surface: Surface, drawing: CellDrawing): void {
   drawLabel(surface, drawing);
-  drawSideShape(surface, drawing);
   for (const view of VIEWS) drawView(surface, drawing, view);
   drawSigns(surface, drawing);
 }
 
 function drawView(surface: Surface, drawing: CellDrawing, view: View): void {
-  const { cell, strip, stretchOf, remarks, panelById } = drawing;
+  const { cell, strip, stretchOf, remarks, kept, panelById } = drawing;
   const { panel } = cell;
   const box = cell.views[view];
   const window = strip.windows[view];
@@ -50,8 +52,8 @@ function drawView(surface: Surface, drawing: CellDrawing, view: View): void {
   surface.translate(-window.x, -window.y);
   const markScale = Math.min(1, Math.max(0.55, strip.scale * 2.8));
   drawPanel(surface, { panel, view, stretch: stretchOf(panel), pixel, window, markScale });
-  const keepClear =
-    remarks.length > 0 && view === "side" ? [signCorner(window, pixel, remarks)] : [];
+  const signed = remarks.length > 0 || kept.length > 0;
+  const keepClear = signed && view === "side" ? [signCorner(window, pixel, drawing).box] : [];
   drawRemarks(surface, {
     panel,
     view,
@@ -90,7 +92,7 @@ function drawEmpty(surface: Surface, box: Box): void {
   });
 }
 
-function drawLabel(surface: Surface, { cell, labelSize }: CellDrawing): void {
+function drawLabel(surface: Surface, { cell, labelSize, measure }: CellDrawing): void {
   const { panel, label } = cell;
   drawText(surface, {
     text: panel.pose,
@@ -100,28 +102,20 @@ function drawLabel(surface: Surface, { cell, labelSize }: CellDrawing): void {
     colour: PALETTE.text,
   });
   if (panel.weightOn === null) return;
+  // Where there is no room for both words the side is told by its shape alone.
+  const face: Face = { size: labelSize - 1, weight: 600 };
+  const pose = measure(panel.pose, { size: labelSize, weight: 700 });
+  const words = measure(panel.weightOn, face);
+  const fits = pose + words + labelSize * 1.6 <= label.width;
   const right = label.x + label.width - 1;
-  drawText(surface, {
-    text: panel.weightOn,
-    x: right,
-    y: label.y,
-    face: { size: labelSize - 1, weight: 600 },
-    colour: sideColour(panel.weightOn),
-    align: "right",
-  });
-}
-
-/** The side's shape stands before its word, which ends at the label's right edge. */
-function drawSideShape(surface: Surface, { cell, labelSize, measure }: CellDrawing): void {
-  const { weightOn } = cell.panel;
-  if (weightOn === null) return;
-  const words = measure(weightOn, { size: labelSize - 1, weight: 600 });
-  const at = {
-    x: cell.label.x + cell.label.width - 1 - words - labelSize * 0.55,
-    y: cell.label.y - labelSize * 0.34,
-  };
-  traceSide(surface, weightOn, at, labelSize * 0.3);
-  surface.fillStyle = sideColour(weightOn);
+  if (fits) {
+    const text = panel.weightOn;
+    const colour = sideColour(panel.weightOn);
+    drawText(surface, { text, x: right, y: label.y, face, colour, align: "right" });
+  }
+  const x = right - (fits ? words : -labelSize * 0.2) - labelSize * 0.62;
+  traceSide(surface, panel.weightOn, { x, y: label.y - labelSize * 0.34 }, labelSize * 0.3);
+  surface.fillStyle = sideColour(panel.weightOn);
   surface.fill();
 }
 
@@ -131,50 +125,107 @@ function pointsAt(panel: string, view: View): (keyed: KeyedRemark) => boolean {
 }
 
 const SIGN_RADIUS = 11;
-const SIGN_PITCH = 27; // px from one sign down to the next
+const SIGN_PITCH = 27; // units from one sign down to the next
 const KEYS: Face = { size: 13, weight: 700 };
+const KEYS_HEIGHT = 18;
 const SIGN_LEVELS = ["shows", "may-show"] as const;
 
-/** The corner of the side view where the signs and their numbers stand. Units: panel units. */
-function signCorner(window: Box, pixel: number, remarks: CellDrawing["remarks"]): Box {
-  const signs = new Set(remarks.map(({ remark }) => remark.level)).size;
-  const [width, height] = [40 * pixel, (10 + signs * SIGN_PITCH + 12) * pixel];
-  return { x: window.x + window.width - width, y: window.y, width, height };
+/** A group of signs in the corner, and the numbers to read on under it. */
+interface Signs {
+  readonly kinds: readonly { readonly kind: SignKind; readonly count: number }[];
+  readonly keys: readonly number[];
+  readonly colour: string;
+}
+
+/** The remarks still open, then what is kept. */
+function signsOf({ remarks, kept }: Pick<CellDrawing, "remarks" | "kept">): readonly Signs[] {
+  const kinds = SIGN_LEVELS.map((kind) => ({
+    kind,
+    count: remarks.filter(({ remark }) => remark.level === kind).length,
+  })).filter(({ count }) => count > 0);
+  const open = {
+    kinds,
+    keys: remarks.map(({ key }) => key),
+    colour: levelColour(kinds.at(-1)?.kind ?? "tidy"),
+  };
+  const meant = {
+    kinds: [{ kind: "on-purpose" as const, count: 1 }],
+    keys: kept.map(({ key }) => key),
+    colour: PALETTE.text,
+  };
+  return [open, meant].filter(({ keys }) => keys.length > 0);
+}
+
+/**
+ * The upper corner of the side view where the signs and their numbers stand: the right one, or the left
+ * where less is drawn. Units: panel units.
+ */
+function signCorner(window: Box, pixel: number, drawing: CellDrawing): SignCorner {
+  const groups = signsOf(drawing);
+  const signs = groups.reduce((sum, { kinds }) => sum + kinds.length, 0);
+  const width = 40 * pixel;
+  const height = (10 + signs * SIGN_PITCH + groups.length * KEYS_HEIGHT) * pixel;
+  const left = { x: window.x, y: window.y, width, height };
+  const right = { ...left, x: window.x + window.width - width };
+  const { ink } = drawing.cell.panel;
+  return inkWithin(left, ink.side) < inkWithin(right, ink.side)
+    ? { at: "left", box: left }
+    : { at: "right", box: right };
+}
+
+interface SignCorner {
+  readonly at: "left" | "right";
+  readonly box: Box;
+}
+
+/** How many points of ink lie within a box. Units: panel units. */
+function inkWithin({ x, y, width, height }: Box, strokes: Panel["ink"]["side"]): number {
+  return strokes.reduce((sum, { points }) => {
+    const within = points.filter(
+      ([px, py]) => px >= x && px <= x + width && py >= y && py <= y + height,
+    );
+    return sum + within.length;
+  }, 0);
 }
 
 /**
  * The signs of the panel's remarks, one under the other so that they keep to the corner; how many
  * there are stands in each that stands for several, the numbers to read on under the last.
  */
-function drawSigns(surface: Surface, { cell, remarks, measure }: CellDrawing): void {
+function drawSigns(surface: Surface, drawing: CellDrawing): void {
+  const { cell, strip } = drawing;
   const { side } = cell.views;
-  const x = side.x + side.width - SIGN_RADIUS - 8;
+  const corner = signCorner(strip.windows.side, 1 / strip.scale, drawing).at;
+  const inset = SIGN_RADIUS + 8;
+  const x = corner === "right" ? side.x + side.width - inset : side.x + inset;
+  const edge = corner === "right" ? side.x + side.width - 8 : side.x + 8;
   let y = side.y + SIGN_RADIUS + 9;
-  let last: SignLevel = "may-show";
-  for (const level of SIGN_LEVELS) {
-    const count = remarks.filter(({ remark }) => remark.level === level).length;
-    if (count === 0) continue;
-    drawSign(surface, level, { x, y }, SIGN_RADIUS, count > 1 ? count : undefined);
-    y += SIGN_PITCH;
-    last = level;
+  for (const { kinds, keys, colour } of signsOf(drawing)) {
+    for (const { kind, count } of kinds) {
+      drawSign(surface, kind, { x, y }, SIGN_RADIUS, count > 1 ? count : undefined);
+      y += SIGN_PITCH;
+    }
+    const text = keysInWords(keys);
+    const wide = drawing.measure(text, KEYS) > 2 * SIGN_RADIUS;
+    drawText(surface, {
+      text,
+      x: wide ? edge : x,
+      y,
+      face: KEYS,
+      colour,
+      align: wide ? corner : "center",
+    });
+    y += KEYS_HEIGHT;
   }
-  const text = keysInWords(remarks);
-  const wide = measure(text, KEYS) > 2 * SIGN_RADIUS;
-  drawText(surface, {
-    text,
-    x: wide ? side.x + side.width - 8 : x,
-    y,
-    face: KEYS,
-    colour: levelColour(last),
-    align: wide ? "right" : "center",
-  });
 }
 
-type SignLevel = (typeof SIGN_LEVELS)[number];
-
-/** "3", "3–5": the remarks of one panel are numbered on. */
-function keysInWords(remarks: readonly KeyedRemark[]): string {
-  const [first, last] = [remarks[0], remarks.at(-1)];
-  if (first === undefined || last === undefined) return "";
-  return first === last ? String(first.key) : `${first.key}–${last.key}`;
+/** "3", "3–5", "3, 7": what follows on is told by its ends. */
+function keysInWords(keys: readonly number[]): string {
+  const runs: { from: number; to: number }[] = [];
+  for (const key of keys) {
+    const last = runs.at(-1);
+    if (last?.to === key - 1) last.to = key;
+    else runs.push({ from: key, to: key });
+  }
+  return runs.map(({ from, to }) => (from === to ? `${from}` : `${from}–${to}`)).join(", ");
 }

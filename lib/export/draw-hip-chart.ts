@@ -90,7 +90,6 @@ function drawBands(
   surface.save();
   traceBox(surface, plot);
   surface.clip();
-  surface.fillStyle = PALETTE.band;
   for (const { points } of bands) {
     const spans = points
       .toSorted((a, b) => a.frame - b.frame)
@@ -115,7 +114,16 @@ function fillBand(surface: Surface, spans: readonly Span[]): void {
   if (spans.length < 2) return;
   const below = spans.map(({ lower }) => lower).reverse();
   tracePolygon(surface, [...spans.map(({ upper }) => upper), ...below]);
+  fillBandArea(surface);
+}
+
+/** Paints the area that was traced as what is expected: a wash, and an edge that a grey copy keeps. */
+export function fillBandArea(surface: Surface): void {
+  surface.fillStyle = PALETTE.band;
   surface.fill();
+  surface.strokeStyle = PALETTE.bandEdge;
+  surface.lineWidth = 0.9;
+  surface.stroke();
 }
 
 const SLOT = 9; // page pixels, half a slot's width
@@ -128,7 +136,7 @@ function fillSlot(surface: Surface, { upper, lower }: Span): void {
     width: 2 * SLOT,
     height: lower.y - upper.y,
   });
-  surface.fill();
+  fillBandArea(surface);
 }
 
 /** The panels with readable hips, in runs between those without. */

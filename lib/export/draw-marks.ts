@@ -39,7 +39,7 @@ export function drawLimbs(surface: Surface, marks: ViewMarks, pixel: number, alo
   surface.save();
   surface.lineCap = "round";
   surface.lineWidth = (alone ? BOLD_BONE_PX : BONE_PX) * pixel;
-  surface.globalAlpha = alone ? 0.9 : 0.6; // the drawing stays the louder
+  surface.globalAlpha = alone ? 0.9 : 0.75; // the drawing stays the louder, and a grey copy keeps 3 : 1
   for (const { start, end, side } of bonesOf(marks)) {
     surface.strokeStyle = sideColour(side);
     surface.setLineDash(side === "right" ? RIGHT_DASH_PX.map((length) => length * pixel) : []);

@@ -1,3 +1,4 @@
+import { type SheetHead, shotFrame } from "../sheet";
 import { PALETTE } from "./palette";
 import { type Ruler, rulerX, spread } from "./ruler";
 import { traceCircle, traceLine } from "./shapes";
@@ -7,28 +8,35 @@ import { drawText } from "./text-run";
 import type { Face, MeasureText } from "./typeface";
 
 const NUMBER: Face = { size: 17, weight: 700 };
-const NUMBER_DROP = 28; // px from the ruler to the figures' baseline
-const MIN_TICK_GAP = 7; // px: closer ticks would read as a grey bar
+const SHOT_NUMBER: Face = { size: 14, weight: 400 };
+const SHOT_DROP = 20; // units from the sheet's numbers down to the shot's
+const NUMBER_DROP = 28; // units from the ruler to the figures' baseline
+const MIN_TICK_GAP = 7; // units: closer ticks would read as a grey bar
+
+/** What a ruler is drawn with. */
+export interface RulerDrawing {
+  /** The panels whose stem is drawn heavier, since something shows there. */
+  readonly remarked: ReadonlySet<string>;
+  /** Where the shot's own frame numbers come from, if it has any. */
+  readonly head: Pick<SheetHead, "firstFrame">;
+  readonly measure: MeasureText;
+}
 
 /**
- * Draws the ruler of a row with its ticks, the stems that its panels hang by, and the frames'
- * numbers. `remarked` names the panels whose stem is drawn heavier, since something shows there.
+ * Draws the ruler of a row with its ticks, the stems that its panels hang by, and the frames' numbers,
+ * the shot's own under the sheet's.
  *
- * Units:   page pixels
+ * Units:   page units
  */
-export function drawRuler(
-  surface: Surface,
-  row: StripRow,
-  remarked: ReadonlySet<string>,
-  measure: MeasureText,
-): void {
+export function drawRuler(surface: Surface, row: StripRow, drawing: RulerDrawing): void {
+  const { remarked, head, measure } = drawing;
   surface.save();
   surface.setLineDash([]);
   drawLine(surface, row.ruler);
   for (const cell of row.cells) {
     drawStem(surface, cell, row.ruler, remarked.has(cell.panel.id));
   }
-  drawNumbers(surface, row, measure);
+  drawNumbers(surface, row, head, measure);
   surface.restore();
 }
 
@@ -74,22 +82,27 @@ export function drawStem(surface: Surface, cell: Cell, ruler: Ruler, remarked: b
   surface.fill();
 }
 
-function drawNumbers(surface: Surface, { cells, ruler }: StripRow, measure: MeasureText): void {
+function drawNumbers(
+  surface: Surface,
+  { cells, ruler }: StripRow,
+  head: RulerDrawing["head"],
+  measure: MeasureText,
+): void {
   const frames = [...new Set(cells.map((cell) => cell.panel.frame))];
+  const inShot = head.firstFrame !== undefined;
+  const shotText = (frame: number) => (inShot ? String(shotFrame(frame, head)) : "");
   const wishes = frames.map((frame) => ({
     at: rulerX(ruler, frame),
-    width: measure(String(frame), NUMBER),
+    width: Math.max(measure(String(frame), NUMBER), measure(shotText(frame), SHOT_NUMBER)),
   }));
   const edges = { left: ruler.left - 40, right: ruler.right + 40 };
   const middles = spread(wishes, edges, 8);
   frames.forEach((frame, index) => {
-    drawText(surface, {
-      text: String(frame),
-      x: middles[index] ?? rulerX(ruler, frame),
-      y: ruler.y + NUMBER_DROP,
-      face: NUMBER,
-      colour: PALETTE.text,
-      align: "center",
-    });
+    const x = middles[index] ?? rulerX(ruler, frame);
+    const y = ruler.y + NUMBER_DROP;
+    const own = { text: String(frame), x, y, face: NUMBER, colour: PALETTE.text };
+    drawText(surface, { ...own, align: "center" });
+    const shot = { text: shotText(frame), x, y: y + SHOT_DROP, face: SHOT_NUMBER };
+    drawText(surface, { ...shot, colour: PALETTE.faintText, align: "center" });
   });
 }

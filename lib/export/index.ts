@@ -1,3 +1,4 @@
+export { dayWords } from "./day-words";
 export { drawCell } from "./draw-cell";
 export { drawGaps } from "./draw-gaps";
 export { drawHipChart, type HeightRange, type HipChart, hipRange } from "./draw-hip-chart";
@@ -15,14 +16,17 @@ export {
 } from "./draw-panel";
 export { drawRemarks, type RemarksOnPanel } from "./draw-remarks";
 export { drawRuler, drawStem } from "./draw-ruler";
-export { drawSheet } from "./draw-sheet";
 export { drawSign, SIGN_WORDS, type SignKind } from "./draw-sign";
 export { drawStroke, fillOutline } from "./draw-stroke";
 export { embedFonts, type FontFace } from "./embed-fonts";
 export { freePlace } from "./free-place";
 export { groundUnder } from "./ground-under";
-export { layOutPage, PAGE_WIDTH, type PageLayout, type PageWish } from "./page-layout";
+export { ONE_PAGE, type PageChoice, type PageFormat, pageFormat, UNIT_MM } from "./page-format";
+export type { PageWish } from "./page-frame";
+export { layOutPages, type PageLayout } from "./page-layout";
+export { pageSvg } from "./page-svg";
 export { inkColour, levelColour, PALETTE, sideColour } from "./palette";
+export { type Orientation, PAPER_NAMES, PAPERS, type PaperName } from "./paper";
 export { type KeyedRemark, keyRemarks, remarksOn, unanswered } from "./remark-keys";
 export { amountOf, type Line, type RemarkShape, remarkShape } from "./remark-shape";
 export { type Ruler, rulerX, spread } from "./ruler";
@@ -37,9 +41,8 @@ export {
   traceSquare,
   traceTriangle,
 } from "./shapes";
-export { type PrintOptions, sheetSvg } from "./sheet-svg";
 export { natureWords, tempoWords } from "./sheet-words";
-export { type Cell, layOutStrip, type StripLayout, type StripRow } from "./strip-layout";
+export type { Cell, StripLayout, StripRow } from "./strip-layout";
 export type { Surface } from "./surface";
 export { SvgSurface } from "./svg-surface";
 export { svgText } from "./svg-text";

@@ -9,6 +9,7 @@ import { drawText } from "./text-run";
 import { type Face, measureShipped } from "./typeface";
 
 const LABEL_PX = 13;
+const NARROW_PX = 125; // on a narrower view the amount would cover the figure: its note tells it
 const SCRAP_PX = 15; // height of the scrap of paper under a label
 const BASELINE_PX = 11.5; // from the scrap's top
 
@@ -24,7 +25,9 @@ export function labelRemark(
   { right, left, y }: { readonly right: number; readonly left: number; readonly y: number },
 ): void {
   const amount = amountOf(remark.measured);
-  const text = key === null ? amount : `${key}: ${amount}`;
+  const narrow = window.width < NARROW_PX * pixel;
+  const numbered = narrow ? `${key}` : `${key}: ${amount}`;
+  const text = key === null ? amount : numbered;
   const face: Face = { size: LABEL_PX * pixel, weight: 700 };
   const width = measureShipped(text, face);
   const edge = window.x + window.width - 6 * pixel;

@@ -7,19 +7,19 @@ import type { InkColour } from "../ink";
  * theme darkens the desk around it, never these. Colour never speaks alone: left and right, and the
  * levels of a remark, also differ in shape (see `shapes.ts`), so that a black-and-white copy reads.
  *
- * Text colours keep 4.5 : 1 on the paper and on the page.
+ * Text colours keep 4.5 : 1 on the paper and on the page, what is drawn to be read keeps 3 : 1.
  */
 export const PALETTE = {
   page: "#ffffff",
   paper: "#fbf8f1",
   paperEdge: "#d8d0bf",
-  ground: "#a2987f",
+  ground: "#948a70",
   graphite: "#2f2d2a",
   text: "#2a2825",
   faintText: "#655e51",
   rule: "#cfc7b6",
   band: "#e9e2d2",
-  bandEdge: "#c9bea6",
+  bandEdge: "#948a70",
   softBlue: "#5f86b6",
   raspberry: "#a5155e",
   raspberryWash: "#f7dbe7",

@@ -47,3 +47,8 @@ export function natureWords(head: SheetHead, yardstick: SheetHead["yardstick"]):
   const walk = `${kind.charAt(0).toUpperCase()}${kind.slice(1)}, ${travel}`;
   return `${walk} · Yardstick ${yardstick}: ${YARDSTICK_WORDS[yardstick]}`;
 }
+
+/** The walk's name, or that it has none. */
+export function titleWords({ title }: Pick<SheetHead, "title">): string {
+  return title.trim() === "" ? "Untitled walk" : title.trim();
+}

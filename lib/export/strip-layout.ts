@@ -1,8 +1,19 @@
 import { VIEWS, type View } from "../geometry";
-import type { Panel, Sheet } from "../sheet";
-import type { Ruler } from "./ruler";
+import type { Panel } from "../sheet";
+import {
+  CHART_GAP,
+  FOOTFALLS_HEIGHT,
+  GAPS_HEIGHT,
+  heightBesides,
+  LABEL_HEIGHT,
+  ROW_GAP,
+  type RowNeeds,
+  rowHeights,
+  VIEW_GAP,
+} from "./row-heights";
+import { type Ruler, rulerX } from "./ruler";
 import type { Box } from "./shapes";
-import { viewWindows } from "./view-window";
+import type { StripPlan } from "./strip-plan";
 
 /** One panel's place on the page. */
 export interface Cell {
@@ -18,146 +29,136 @@ export interface StripRow {
   readonly cells: readonly Cell[];
   readonly ruler: Ruler;
   readonly hips: Box;
+  readonly footfalls: Box;
   readonly gaps: Box;
   /** The first panel of the next row, whose gap is told at the end of this one. */
   readonly next: Panel | null;
   readonly bottom: number;
 }
 
+/** The rows of one page, and how large their papers are. */
 export interface StripLayout {
   readonly rows: readonly StripRow[];
   /** What is seen of each view, panel units. */
   readonly windows: Readonly<Record<View, Box>>;
-  /** Page pixels a panel unit. */
+  /** Page units a panel unit. */
   readonly scale: number;
   readonly bottom: number;
 }
 
-const MOST_A_ROW = 12; // at 1920 px a panel of a longer row would be narrower than 130 px
-const VIEW_GAP = 10;
-const LABEL_HEIGHT = 30;
-const STEMS_HEIGHT = 58;
-const NUMBERS_HEIGHT = 40;
-const HIPS_HEIGHT = 92;
-const GAPS_HEIGHT = 30;
-const CHART_GAP = 10;
-const ROW_GAP = 44;
-const BESIDE_PREFERRED = 0.9; // a little smaller is well paid by a page of half the height
-const MOST_VIEWS_HEIGHT = 800; // px for both views, so that title, charts and notes fit one page
-
-/**
- * Lays out the strip in rows of up to twelve panels, as equal as can be. The side view hangs over
- * the front view; where few panels leave room, beside it, if that makes the drawings larger. The
- * ruler runs from the middle of the row's first panel to that of its last: an even timing hangs
- * straight, an uneven one leans.
- *
- * Units:   page pixels at a page width of 1920
- * @param spare height that the page has left: stems and charts of a single row take some of it
- */
-export function layOutStrip(
-  sheet: Sheet,
-  area: Omit<Box, "height">,
-  spare: number = 0,
-): StripLayout {
-  const windows = viewWindows(sheet);
-  const count = sheet.panels.length;
-  const rowCount = Math.max(1, Math.ceil(count / MOST_A_ROW));
-  const perRow = Math.max(1, Math.ceil(count / rowCount));
-  const pitch = area.width / perRow;
-  const gap = Math.min(22, Math.max(8, pitch * 0.07));
-  const paper = paperSize(windows, pitch - gap, count <= perRow ? MOST_VIEWS_HEIGHT : 620);
-  const rows: StripRow[] = [];
-  let top = area.y;
-  for (let start = 0; start < count; start += perRow) {
-    const panels = sheet.panels.slice(start, start + perRow);
-    const next = sheet.panels[start + perRow] ?? null;
-    const row = layOutRow({
-      panels,
-      next,
-      top,
-      left: area.x,
-      pitch,
-      paper,
-      spare: spare / rowCount,
-    });
-    rows.push(row);
-    top = row.bottom + ROW_GAP;
-  }
-  return { rows, windows, scale: paper.scale, bottom: rows.at(-1)?.bottom ?? area.y };
-}
-
-interface Paper {
-  readonly scale: number;
-  readonly beside: boolean;
-  readonly width: number;
-  readonly heights: Readonly<Record<View, number>>;
-}
-
-function paperSize(windows: StripLayout["windows"], room: number, most: number): Paper {
-  const { side, front } = windows;
-  const below = Math.min(room / side.width, (most - VIEW_GAP) / (side.height + front.height));
-  const next = Math.min(
-    (room - VIEW_GAP) / (2 * side.width),
-    most / Math.max(side.height, front.height),
-  );
-  const beside = next > below * BESIDE_PREFERRED;
-  const scale = beside ? next : below;
-  return {
-    scale,
-    beside,
-    width: side.width * scale,
-    heights: { side: side.height * scale, front: front.height * scale },
-  };
-}
-
-interface RowWish {
-  readonly panels: readonly Panel[];
-  readonly next: Panel | null;
-  readonly top: number;
-  readonly left: number;
-  readonly pitch: number;
-  readonly paper: Paper;
+/** What the rows of one page are laid out from. */
+export interface StripWish {
+  readonly plan: StripPlan;
+  readonly windows: StripLayout["windows"];
+  /** Index of the page within the plan. */
+  readonly page: number;
+  readonly area: Omit<Box, "height">;
+  readonly needs: RowNeeds;
+  /** Height that each row may take beyond its least, for its stems and charts. */
   readonly spare: number;
 }
 
-function layOutRow({ panels, next, top, left, pitch, paper, spare }: RowWish): StripRow {
+/** A row of fewer panels hangs this much wider than the fullest, at most, to fill the page. */
+const MOST_SPREAD = 1.5;
+
+/** What a strip without panels takes, to say so. */
+const EMPTY_HEIGHT = 110;
+
+/**
+ * Lays out the rows of one page. The ruler runs from the middle of a row's first panel to that of its
+ * last: an even timing hangs straight, an uneven one leans.
+ *
+ * Units:   page units
+ */
+export function layOutStrip(wish: StripWish): StripLayout {
+  const { plan, windows, page, area } = wish;
+  const rows: StripRow[] = [];
+  const panelRows = plan.pages[page] ?? [];
+  const later = plan.pages.slice(page + 1).flat(2);
+  let top = area.y;
+  panelRows.forEach((panels, index) => {
+    const next = panelRows[index + 1]?.[0] ?? later[0] ?? null;
+    const row = layOutRow(wish, panels, next, top);
+    rows.push(row);
+    top = row.bottom + ROW_GAP;
+  });
+  return { rows, windows, scale: plan.scale, bottom: rows.at(-1)?.bottom ?? area.y + EMPTY_HEIGHT };
+}
+
+/** How high the rows of a page are without anything spare. Units: page units. */
+export function stripHeight({ plan, windows, page, needs }: Omit<StripWish, "area" | "spare">) {
+  const rows = plan.pages[page]?.length ?? 0;
+  if (rows === 0) return 0;
+  const one = heightBesides(rowHeights(needs, 0)) + viewsHeight(plan, windows);
+  return rows * one + (rows - 1) * ROW_GAP;
+}
+
+function viewsHeight({ beside, scale }: StripPlan, { side, front }: StripLayout["windows"]) {
+  return beside
+    ? Math.max(side.height, front.height) * scale
+    : (side.height + front.height) * scale + VIEW_GAP;
+}
+
+function layOutRow(
+  { plan, windows, area, needs, spare }: StripWish,
+  panels: readonly Panel[],
+  next: Panel | null,
+  top: number,
+): StripRow {
+  const pitch = Math.min(area.width / panels.length, (MOST_SPREAD * area.width) / plan.perRow);
+  const { stems, numbers, hips } = rowHeights(needs, spare);
   const cells = panels.map((panel, index) =>
-    layOutCell(panel, left + (index + 0.5) * pitch, top, paper),
+    layOutCell(panel, area.x + (index + 0.5) * pitch, top, plan, windows),
   );
-  const { side, front } = paper.heights;
-  const viewsBottom =
-    top + LABEL_HEIGHT + (paper.beside ? Math.max(side, front) : side + VIEW_GAP + front);
-  const y = viewsBottom + STEMS_HEIGHT + Math.min(40, spare * 0.25);
+  const y = top + LABEL_HEIGHT + viewsHeight(plan, windows) + stems;
   const ruler: Ruler = {
     from: panels[0]?.frame ?? 1,
     to: panels.at(-1)?.frame ?? 1,
-    left: left + pitch / 2,
-    right: left + (panels.length - 0.5) * pitch,
+    left: area.x + pitch / 2,
+    right: area.x + (panels.length - 0.5) * pitch,
     y,
   };
-  const chart = { x: left, width: pitch * panels.length };
-  const hips = {
+  const chart = { x: area.x, width: pitch * panels.length };
+  const hipsBox = { ...chart, y: y + numbers, height: hips };
+  const footfalls = {
     ...chart,
-    y: y + NUMBERS_HEIGHT,
-    height: HIPS_HEIGHT + Math.min(90, spare * 0.45),
+    y: hipsBox.y + hips + CHART_GAP,
+    height: FOOTFALLS_HEIGHT,
   };
-  const gaps = { ...chart, y: hips.y + hips.height + CHART_GAP, height: GAPS_HEIGHT };
-  return { cells, ruler, hips, gaps, next, bottom: gaps.y + GAPS_HEIGHT };
+  const gaps = { ...chart, y: footfalls.y + FOOTFALLS_HEIGHT + CHART_GAP, height: GAPS_HEIGHT };
+  return { cells, ruler, hips: hipsBox, footfalls, gaps, next, bottom: gaps.y + GAPS_HEIGHT };
 }
 
-function layOutCell(panel: Panel, middle: number, top: number, paper: Paper): Cell {
-  const width = paper.beside ? 2 * paper.width + VIEW_GAP : paper.width;
+function layOutCell(
+  panel: Panel,
+  middle: number,
+  top: number,
+  { scale, beside }: StripPlan,
+  windows: StripLayout["windows"],
+): Cell {
+  const paper = windows.side.width * scale;
+  const width = beside ? 2 * paper + VIEW_GAP : paper;
   const x = middle - width / 2;
   const y = top + LABEL_HEIGHT;
-  const [first, second] = VIEWS.map((view) => ({
-    width: paper.width,
-    height: paper.heights[view],
-  }));
-  const side = { x, y, ...(first ?? { width: 0, height: 0 }) };
+  const [sideHeight = 0, frontHeight = 0] = VIEWS.map((view) => windows[view].height * scale);
+  const side = { x, y, width: paper, height: sideHeight };
   const front = {
-    x: paper.beside ? x + paper.width + VIEW_GAP : x,
-    y: paper.beside ? y : y + side.height + VIEW_GAP,
-    ...(second ?? { width: 0, height: 0 }),
+    x: beside ? x + paper + VIEW_GAP : x,
+    y: beside ? y : y + sideHeight + VIEW_GAP,
+    width: paper,
+    height: frontHeight,
   };
-  return { panel, views: { side, front }, label: { x, y: top + LABEL_HEIGHT - 10, width } };
+  return { panel, views: { side, front }, label: { x, y: y - 10, width } };
+}
+
+/**
+ * Where a frame stands in a row: on its ruler, and after the ruler's end on the way to the next row's
+ * first panel, which is at the charts' edge.
+ */
+export function rowX({ ruler, gaps, next }: StripRow, frame: number): number {
+  if (next === null || frame <= ruler.to || next.frame <= ruler.to) {
+    return rulerX(ruler, Math.min(frame, ruler.to));
+  }
+  const share = Math.min(1, (frame - ruler.to) / (next.frame - ruler.to));
+  return ruler.right + share * (gaps.x + gaps.width - ruler.right);
 }

@@ -47,11 +47,17 @@ const ANCHORS: Readonly<Record<Surface["textAlign"], string>> = {
   end: "end",
 };
 
+/** Units: mm. */
+interface PrintSize {
+  readonly width: number;
+  readonly height: number;
+}
+
 /**
  * Writes what is drawn on it as SVG. Moves and scales are worked into the numbers, so that every
  * place in the file is a place on the page; text stays text and can be searched.
  *
- * Units:   CSS pixels of the page, y down, one decimal
+ * Units:   those of the page, y down, one decimal
  */
 export class SvgSurface implements Surface {
   globalAlpha = FRESH.globalAlpha;
@@ -65,6 +71,7 @@ export class SvgSurface implements Surface {
 
   readonly #width: number;
   readonly #height: number;
+  readonly #millimetres: PrintSize | null;
   #scaleX = FRESH.scaleX;
   #scaleY = FRESH.scaleY;
   #moveX = FRESH.moveX;
@@ -76,9 +83,11 @@ export class SvgSurface implements Surface {
   readonly #saved: State[] = [];
   readonly #parts: string[] = [];
 
-  constructor(width: number, height: number) {
+  /** @param millimetres how large the file says it is; without them a unit is a CSS pixel */
+  constructor(width: number, height: number, millimetres: PrintSize | null = null) {
     this.#width = width;
     this.#height = height;
+    this.#millimetres = millimetres;
   }
 
   save(): void {
@@ -189,8 +198,11 @@ export class SvgSurface implements Surface {
   /** The whole file. `title` is what a reader program announces. */
   toSvg(title: string): string {
     const [width, height] = [decimal(this.#width), decimal(this.#height)];
+    const size = this.#millimetres;
+    const [wide, high] =
+      size === null ? [width, height] : [`${decimal(size.width)}mm`, `${decimal(size.height)}mm`];
     return [
-      `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}"`,
+      `<svg xmlns="http://www.w3.org/2000/svg" width="${wide}" height="${high}"`,
       ` viewBox="0 0 ${width} ${height}" role="img">\n<title>${svgText(title)}</title>\n`,
       ...this.#parts,
       "</svg>\n",

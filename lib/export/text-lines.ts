@@ -1,6 +1,7 @@
 import type { Face, MeasureText } from "./typeface";
 
 const ELLIPSIS = "…";
+const BREAKS = /[^\S\u00a0\u202f]+/; // not where a space holds a number to its unit
 
 /**
  * Breaks a text into lines no wider than `width`. A word that is wider than a line by itself is
@@ -16,7 +17,7 @@ export function wrapText(
 ): readonly string[] {
   const lines: string[] = [];
   let line = "";
-  for (const word of text.split(/\s+/).filter((part) => part !== "")) {
+  for (const word of text.split(BREAKS).filter((part) => part !== "")) {
     const longer = line === "" ? word : `${line} ${word}`;
     if (measure(longer, face) <= width) {
       line = longer;

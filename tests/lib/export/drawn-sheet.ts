@@ -3,6 +3,7 @@ import { type Review, reviewWalk } from "../../../lib/gait";
 import { VIEWS, type View } from "../../../lib/geometry";
 import {
   capturedExample,
+  type HandedSheet,
   type InkStroke,
   type Panel,
   type Sheet,
@@ -42,8 +43,8 @@ export function drawnSheet(count: number, { head = {}, change }: DrawnWish = {})
 }
 
 /** The review that a sheet is printed with. */
-export function reviewOf(sheet: Sheet): Review {
-  return reviewWalk(walkOf(sheet), sheet.head.yardstick);
+export function reviewOf(sheet: HandedSheet): Review {
+  return reviewWalk(walkOf(sheet), sheet.head.yardstick, sheet.onPurpose);
 }
 
 function inkOf({ id, marks }: Panel): Panel["ink"] {

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { layOutPage, measureShipped, remarksOn, sheetSvg } from "../../../lib/export";
+import { layOutPages, remarksOn } from "../../../lib/export";
 import type { Sheet } from "../../../lib/sheet";
 import { drawnSheet, reviewOf, slipped, sunk } from "./drawn-sheet";
+import { DATE, printed, wishFor } from "./printed";
 import { overlaps, sizeOf, textBoxes } from "./svg-boxes";
 
-const DATE = "24 November 2025";
-const print = (sheet: Sheet, width = 1920) =>
-  sheetSvg(sheet, reviewOf(sheet), { width, date: DATE });
+/** The one page of a sheet without paper. */
+const print = (sheet: Sheet): string => printed(sheet).join();
 const wordsOf = (svg: string) => textBoxes(svg).map(({ text }) => text);
 
 /** Slips and sinks in every stride, so that there is much to say. */
@@ -20,10 +20,12 @@ const faulty = (count: number): Sheet =>
   });
 
 describe("the printed sheet", () => {
-  it("is as wide as asked, and never lower than a landscape sheet of paper", () => {
-    const { width, height } = sizeOf(print(drawnSheet(9), 3840));
-    expect(width).toBe(3840);
-    expect(height).toBeGreaterThanOrEqual(Math.floor(3840 / Math.SQRT2));
+  it("is one page, never lower than a landscape sheet of paper", () => {
+    const pages = printed(drawnSheet(40));
+    expect(pages).toHaveLength(1);
+    const { width, height } = sizeOf(print(drawnSheet(9)));
+    expect(width).toBe(1920);
+    expect(height).toBeGreaterThanOrEqual(Math.floor(1920 / Math.SQRT2));
   });
 
   it("says what the walk is: title, shot, date, tempo, yardstick, credit", () => {
@@ -86,7 +88,7 @@ describe("the printed sheet", () => {
       expect(words.some((line) => new RegExp(`^\\d+ +${title}`).test(line))).toBe(true);
       expect(all).toContain(why.replace(/\s+/g, " "));
     }
-    const { keyed } = layOutPage({ sheet, review, date: DATE, measure: measureShipped });
+    const keyed = layOutPages(wishFor(sheet)).flatMap((page) => page.keyed);
     for (const panel of sheet.panels) {
       const keys = remarksOn(keyed, panel.id).map(({ key }) => key);
       const [first, last] = [keys[0], keys.at(-1)];
@@ -106,13 +108,16 @@ describe("the printed sheet", () => {
     expect(words).toContain("Hips not marked yet");
   });
 
-  it("tells left and right, levels and pencils in words in the legend", () => {
-    const words = wordsOf(print(drawnSheet(3)));
-    for (const word of ["left", "right", "will show", "may show", "tidy", "on purpose"]) {
+  it("explains in the legend what the sheet shows, and nothing else", () => {
+    const words = wordsOf(print(faulty(9)));
+    for (const word of ["left", "right", "left limbs", "right limbs", "will show", "may show"]) {
       expect(words).toContain(word);
     }
-    for (const nib of ["fine pencil", "broad pencil", "under-drawing"]) {
-      expect(words).toContain(nib);
+    for (const word of ["foot on its heel", "flat", "on its toe", "broad pencil"]) {
+      expect(words).toContain(word);
+    }
+    for (const absent of ["on purpose", "fine pencil", "under-drawing", "cannot be told"]) {
+      expect(words).not.toContain(absent);
     }
   });
 });
@@ -174,12 +179,5 @@ describe("a hostile sheet", () => {
       change: (panel) => ({ ...panel, marks: { side: { "left-hip": far }, front: {} } }),
     });
     expect(overlaps(textBoxes(print(sheet)))).toEqual([]);
-  });
-
-  it("refuses a width that is none", () => {
-    const sheet = drawnSheet(1);
-    expect(() => sheetSvg(sheet, reviewOf(sheet), { width: Number.NaN, date: "" })).toThrow(
-      /needs width above 0, got NaN/,
-    );
   });
 });
