@@ -65,6 +65,7 @@ function drawView(surface: Surface, drawing: CellDrawing, view: View): void {
     keepClear,
   });
   surface.restore();
+  if (panel.toRedraw[view]) drawToRedraw(surface, box, drawing.measure);
   drawRim(surface, box, remarks.some(pointsAt(panel.id, view)));
   if (panel.ink[view].length === 0 && Object.keys(panel.marks[view]).length === 0) {
     drawEmpty(surface, box);
@@ -79,6 +80,26 @@ function drawRim(surface: Surface, box: Box, remarked: boolean): void {
   surface.lineWidth = remarked ? 1.8 : 1.1;
   surface.stroke();
   surface.restore();
+}
+
+const TO_REDRAW: Face = { size: 13, weight: 600 };
+
+/** Says in the view's lower corner that its drawing is still the old one. */
+function drawToRedraw(surface: Surface, box: Box, measure: MeasureText): void {
+  const text = "to redraw";
+  const width = measure(text, TO_REDRAW) + 10;
+  const scrap = { x: box.x + 4, y: box.y + box.height - 23, width, height: 19 };
+  surface.save();
+  surface.setLineDash([]);
+  traceBox(surface, scrap, 2);
+  surface.fillStyle = PALETTE.page;
+  surface.fill();
+  surface.strokeStyle = PALETTE.text;
+  surface.lineWidth = 1.1;
+  surface.stroke();
+  surface.restore();
+  const at = { x: scrap.x + 5, y: scrap.y + 14 };
+  drawText(surface, { text, ...at, face: TO_REDRAW, colour: PALETTE.text });
 }
 
 function drawEmpty(surface: Surface, box: Box): void {

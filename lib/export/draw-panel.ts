@@ -42,7 +42,8 @@ export function drawPanel(surface: Surface, drawing: PanelDrawing): void {
   drawInk(surface, panel, view);
   if (marks) {
     drawHipLine(surface, panel.marks[view], window, pixel);
-    const alone = panel.ink[view].length === 0;
+    // To redraw: the new figure lies over the old ink.
+    const alone = panel.ink[view].length === 0 || panel.toRedraw[view];
     drawMarks(surface, panel.marks[view], pixel * markScale, alone);
   }
   surface.restore();

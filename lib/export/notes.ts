@@ -1,5 +1,5 @@
 import type { CannotTell, CheckId, Remark, Review } from "../gait";
-import { VIEWS, type View } from "../geometry";
+import { VIEWS } from "../geometry";
 import { type Panel, type Sheet, type SheetHead, shotFrame } from "../sheet";
 import { SIGN_WORDS } from "./draw-sign";
 import type { KeptEntry } from "./kept-entries";
@@ -14,16 +14,9 @@ export interface NotesWish {
   readonly review: Review;
   readonly keyed: readonly KeyedRemark[];
   readonly kept: readonly Keyed<KeptEntry>[];
-  readonly toRedraw: readonly ToRedraw[];
   /** A column's width, page units. */
   readonly width: number;
   readonly measure: MeasureText;
-}
-
-/** A view whose marks were moved away from its ink. */
-export interface ToRedraw {
-  readonly panel: Panel;
-  readonly view: View;
 }
 
 const CHECK_WORDS: Readonly<Record<CheckId, string>> = {
@@ -45,7 +38,8 @@ const CHECK_WORDS: Readonly<Record<CheckId, string>> = {
  * to be redrawn, what this kind of walk is not judged by, what could not be judged. None is dropped.
  */
 export function notesOf(wish: NotesWish): readonly Note[] {
-  const { keyed, kept, review, toRedraw, width, measure } = wish;
+  const { keyed, kept, review, sheet, width, measure } = wish;
+  const toRedraw = sheet.panels.filter((panel) => VIEWS.some((view) => panel.toRedraw[view]));
   const open = unanswered(review);
   const tidy = review.remarks.filter(({ level }) => level === "tidy").length;
   const wishes: NoteWish[] = [
@@ -131,12 +125,9 @@ function tidyNote(count: number): NoteWish {
   return { sign: "tidy", paragraphs: [said(text, PALETTE.faintText)] };
 }
 
-function redrawNote(toRedraw: NotesWish["toRedraw"]): NoteWish {
-  const panels = [...new Set(toRedraw.map(({ panel }) => panel))];
+function redrawNote(panels: readonly Panel[]): NoteWish {
   const told = panels.map((panel) => {
-    const views = VIEWS.filter((view) =>
-      toRedraw.some((one) => one.panel === panel && one.view === view),
-    );
+    const views = VIEWS.filter((view) => panel.toRedraw[view]);
     return `${panelWords(panel)}, frame ${panel.frame} (${views.join(" and ")})`;
   });
   const text = `The marks were moved, the drawing is still the old one: ${told.join("; ")}.`;

@@ -72,7 +72,7 @@ export function pageFrame(wish: PageWish): PageFrame {
     },
     keyed,
     kept,
-    notes: notesOf({ sheet, review, keyed, kept, toRedraw: [], width, measure }),
+    notes: notesOf({ sheet, review, keyed, kept, width, measure }),
     columns,
     title: layOutTitle(band),
     slimTitle: layOutSlimTitle(band),

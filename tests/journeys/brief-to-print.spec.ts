@@ -1,7 +1,7 @@
 import { expect, ownBoard, test } from "../support/journey";
 import { FIGURE_LEG, type FigurePose, tapsFor } from "../support/journey-figure";
 import { across, inkOn, labelOf, onScreen, paperAt } from "../support/journey-papers";
-import { darkPixels, download, pngHead, readSvg } from "../support/journey-print";
+import { choosePage, darkPixels, download, pngHead, readSvg } from "../support/journey-print";
 import { allSaved, framesOf, settled } from "../support/journey-sheet";
 import { takePen } from "../support/pen";
 
@@ -100,7 +100,10 @@ test("a walk goes from its brief to a printed sheet", async ({ newcomer }) => {
     const told = ((await sentence.textContent()) ?? "").replaceAll("\u00a0", " ");
     await page.getByRole("button", { name: "Print the sheet" }).click();
     const dialog = page.getByRole("dialog", { name: "Print the sheet" });
-    await expect(dialog.getByRole("img", { name: "Preview of the annotated sheet" })).toBeVisible();
+    await choosePage(dialog, /^One picture/);
+    await expect(
+      dialog.getByRole("img", { name: "Preview of the annotated sheet", exact: true }),
+    ).toBeVisible();
 
     const reader = await page.context().newPage(); // the files are looked into away from the board
     const svg = await download(page, dialog, /^SVG/);

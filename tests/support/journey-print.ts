@@ -1,6 +1,15 @@
 import { expect, type Locator, type Page } from "@playwright/test";
 import { contentOf } from "./journey-sheet";
 
+/** Chooses the page in the open print dialog, by what it is called there. */
+export async function choosePage(dialog: Locator, page: RegExp): Promise<void> {
+  const select = dialog.getByLabel("On", { exact: true });
+  const options = await select.locator("option").allTextContents();
+  const label = options.find((text) => page.test(text));
+  if (label === undefined) throw new Error(`no page ${page} among ${options.join("; ")}`);
+  await select.selectOption({ label });
+}
+
 /** Picks a format in the open print dialog, downloads, and answers with the file. */
 export async function download(
   page: Page,
