@@ -41,7 +41,7 @@ export function drawCell(surface: Surface, drawing: CellDrawing): void {
 }
 
 function drawView(surface: Surface, drawing: CellDrawing, view: View): void {
-  const { cell, strip, stretchOf, remarks, kept, panelById } = drawing;
+  const { cell, strip, stretchOf, remarks, panelById } = drawing;
   const { panel } = cell;
   const box = cell.views[view];
   const window = strip.windows[view];
@@ -52,8 +52,7 @@ function drawView(surface: Surface, drawing: CellDrawing, view: View): void {
   surface.translate(-window.x, -window.y);
   const markScale = Math.min(1, Math.max(0.55, strip.scale * 2.8));
   drawPanel(surface, { panel, view, stretch: stretchOf(panel), pixel, window, markScale });
-  const signed = remarks.length > 0 || kept.length > 0;
-  const keepClear = signed && view === "side" ? [signCorner(window, pixel, drawing).box] : [];
+  const keepClear = coveredBefore(drawing, view, window, pixel);
   drawRemarks(surface, {
     panel,
     view,
@@ -65,7 +64,7 @@ function drawView(surface: Surface, drawing: CellDrawing, view: View): void {
     keepClear,
   });
   surface.restore();
-  if (panel.toRedraw[view]) drawToRedraw(surface, box, drawing.measure);
+  if (panel.toRedraw[view]) drawToRedraw(surface, redrawScrap(box, drawing.measure));
   drawRim(surface, box, remarks.some(pointsAt(panel.id, view)));
   if (panel.ink[view].length === 0 && Object.keys(panel.marks[view]).length === 0) {
     drawEmpty(surface, box);
@@ -82,13 +81,16 @@ function drawRim(surface: Surface, box: Box, remarked: boolean): void {
   surface.restore();
 }
 
+const TO_REDRAW_WORDS = "to redraw";
 const TO_REDRAW: Face = { size: 13, weight: 600 };
 
-/** Says in the view's lower corner that its drawing is still the old one. */
-function drawToRedraw(surface: Surface, box: Box, measure: MeasureText): void {
-  const text = "to redraw";
-  const width = measure(text, TO_REDRAW) + 10;
-  const scrap = { x: box.x + 4, y: box.y + box.height - 23, width, height: 19 };
+/** Where a view says that it is to be redrawn: in its lower left corner. Units: page units. */
+function redrawScrap(box: Box, measure: MeasureText): Box {
+  const width = measure(TO_REDRAW_WORDS, TO_REDRAW) + 10;
+  return { x: box.x + 4, y: box.y + box.height - 23, width, height: 19 };
+}
+
+function drawToRedraw(surface: Surface, scrap: Box): void {
   surface.save();
   surface.setLineDash([]);
   traceBox(surface, scrap, 2);
@@ -99,7 +101,32 @@ function drawToRedraw(surface: Surface, box: Box, measure: MeasureText): void {
   surface.stroke();
   surface.restore();
   const at = { x: scrap.x + 5, y: scrap.y + 14 };
-  drawText(surface, { text, ...at, face: TO_REDRAW, colour: PALETTE.text });
+  drawText(surface, { text: TO_REDRAW_WORDS, ...at, face: TO_REDRAW, colour: PALETTE.text });
+}
+
+/** What stands in a view's corners, which labels keep clear of. Units: panel units. */
+function coveredBefore(
+  drawing: CellDrawing,
+  view: View,
+  window: Box,
+  pixel: number,
+): readonly Box[] {
+  const { cell, remarks, kept, measure } = drawing;
+  const covered: Box[] = [];
+  if (view === "side" && (remarks.length > 0 || kept.length > 0)) {
+    covered.push(signCorner(window, pixel, drawing).box);
+  }
+  if (cell.panel.toRedraw[view]) {
+    const { x, y, width, height } = redrawScrap(cell.views[view], measure);
+    const from = cell.views[view];
+    covered.push({
+      x: window.x + (x - from.x) * pixel,
+      y: window.y + (y - from.y) * pixel,
+      width: width * pixel,
+      height: height * pixel,
+    });
+  }
+  return covered;
 }
 
 function drawEmpty(surface: Surface, box: Box): void {
