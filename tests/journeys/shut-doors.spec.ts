@@ -9,7 +9,7 @@ import { takePen } from "../support/pen";
 const board = ownBoard();
 
 /** What a browser says on its console of a line that is down. */
-const LINE_DOWN = /WebSocket connection to|net::ERR_CONNECTION/;
+const LINE_DOWN = /WebSocket connection to|net::ERR_(CONNECTION|EMPTY_RESPONSE)/;
 const BACK_MS = 20_000; // the page comes back after a few seconds at most
 
 /** Somebody's program on the sheet that is open in a page, let in by the page's own cookie. */

@@ -37,9 +37,19 @@ export function stateLine(page: Page): Locator {
   return page.getByRole("banner").locator("button[data-state]");
 }
 
-/** What the board tells a screen reader as it happens. */
-export function voice(page: Page): Locator {
-  return page.locator("[data-spoken]");
+/**
+ * Listens to the board's voice from here on, as a screen reader does: what was said is heard although
+ * the next is said at once. Answers with all that has been heard so far.
+ */
+export async function listen(page: Page): Promise<() => Promise<string[]>> {
+  const heard = await page.locator("[data-spoken]").evaluateHandle((voice) => {
+    const said: string[] = [];
+    new MutationObserver(() => said.push(voice.textContent ?? "")).observe(voice, {
+      ...{ childList: true, characterData: true, subtree: true },
+    });
+    return said;
+  });
+  return () => heard.jsonValue();
 }
 
 export async function allSaved(page: Page): Promise<void> {
