@@ -54,7 +54,12 @@ export function PictureActs({ desk, panel, view, picture }: PictureActsProps) {
     <>
       <DimSlider room={room} panel={panel.id} view={view} picture={picture} />
       <div ref={move} className={styles.pair}>
-        <Button small aria-pressed={held} onClick={() => holdPicture(!held)}>
+        <Button
+          small
+          aria-pressed={held}
+          aria-label={held ? words.movingName : words.move}
+          onClick={() => holdPicture(!held)}
+        >
           {held ? words.moving : words.move}
         </Button>
         <Button small onClick={fit}>

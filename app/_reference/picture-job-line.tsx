@@ -1,4 +1,5 @@
 "use client";
+import { useEffect, useRef } from "react";
 import { Button } from "../_controls";
 import { reference as words } from "../_words";
 import { type PictureJob, useWorkspace } from "../_workspace";
@@ -39,8 +40,12 @@ function UnderWay({ job }: { readonly job: Extract<PictureJob, { kind: "under-wa
 
 function Failed({ job }: { readonly job: Extract<PictureJob, { kind: "failed" }> }) {
   const setJob = useWorkspace((workspace) => workspace.setPictureJob);
+  const line = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    line.current?.scrollIntoView({ block: "nearest", inline: "nearest" }); // may answer a promise
+  }, []);
   return (
-    <div className={styles.job} data-failed>
+    <div ref={line} className={styles.job} data-failed>
       <p role="alert">{job.why}</p>
       <div className={styles.pair}>
         {job.again !== null && (

@@ -59,10 +59,7 @@ function Mover({ panel, view, picture }: MoverProps) {
     else workspace.getState().holdPicture(false);
     event.preventDefault();
   };
-  const corner = {
-    x: Math.min(PANEL.width, Math.max(0, place.x + place.width)),
-    y: Math.min(PANEL.height, Math.max(0, place.y + place.height)),
-  };
+  const corner = { x: place.x + place.width, y: place.y + place.height };
   return (
     <button
       ref={grip}
@@ -75,7 +72,10 @@ function Mover({ panel, view, picture }: MoverProps) {
       <span className={styles.edge} style={boxOf(place)} />
       <span
         className={styles.corner}
-        style={{ left: share(corner.x, PANEL.width), top: share(corner.y, PANEL.height) }}
+        style={{
+          left: inside(share(corner.x, PANEL.width)),
+          top: inside(share(corner.y, PANEL.height)),
+        }}
         data-pulls
       />
     </button>
@@ -119,4 +119,9 @@ function boxOf({ x, y, width, height }: PicturePlace) {
 
 function share(part: number, whole: number): string {
   return `${(100 * part) / whole}%`;
+}
+
+/** Kept far enough in from the paper's edge to be taken hold of. */
+function inside(at: string): string {
+  return `clamp(14px, ${at}, calc(100% - 14px))`;
 }
