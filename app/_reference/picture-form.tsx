@@ -2,6 +2,7 @@
 import { type KeyboardEvent, useLayoutEffect, useRef } from "react";
 import type { View } from "../../lib/geometry";
 import type { Panel } from "../../lib/sheet";
+import { Button } from "../_controls";
 import { common, reference as words } from "../_words";
 import { ChooseButton } from "./choose-button";
 import type { Desk } from "./lay-pictures";
@@ -46,6 +47,13 @@ export function PictureForm({ desk, panel, view }: PictureFormProps) {
       {panel !== undefined && picture !== null && (
         <PictureActs desk={desk} panel={panel} view={view} picture={picture} />
       )}
+      <Button
+        small
+        className={styles.closer}
+        onClick={() => desk.workspace.getState().openPicture(false)}
+      >
+        {common.close}
+      </Button>
     </fieldset>
   );
 }

@@ -29,7 +29,12 @@ export function PictureGroup() {
   }, [open]);
 
   return (
-    <section className={styles.group} aria-label={words.name} data-asked={open || busy}>
+    <section
+      className={styles.group}
+      aria-label={words.name}
+      data-asked={open || busy}
+      data-open={open}
+    >
       <Row
         ref={fold}
         hint={words.key}

@@ -3,7 +3,7 @@ import { Button, Row } from "../_controls";
 import { GatherOptions } from "../_gather";
 import { JointPicker } from "../_marks";
 import { FigureButton, PassOnGroup } from "../_pass-on";
-import { PictureGroup } from "../_reference";
+import { PictureGroup, PictureJobLine } from "../_reference";
 import { takesInk, useMayCritique, useMayDraw, useRoom, useStoreValue } from "../_room";
 import { TimeRows } from "../_time";
 import { strip } from "../_words";
@@ -94,7 +94,7 @@ function UnderThePaper({ mayDraw }: { readonly mayDraw: boolean }) {
       <Row tick={marksShown} onClick={() => showMarks(!marksShown)}>
         {strip.tray.marksShown}
       </Row>
-      {mayDraw && <PictureGroup />}
+      {mayDraw ? <PictureGroup /> : <PictureJobLine />}
     </>
   );
 }

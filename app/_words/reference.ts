@@ -26,7 +26,6 @@ export const reference = {
   otherName: "Other picture…",
   remove: "Remove",
   removeName: "Remove the picture",
-  close: "Close",
   grip: "Picture under the paper: drag or arrow keys move it, plus and minus scale it, Enter when done",
   picture: "Picture under the paper",
   drop: "Put it under here",
