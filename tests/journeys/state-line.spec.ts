@@ -7,7 +7,8 @@ import { takePen } from "../support/pen";
 const board = ownBoard();
 
 /** What a browser says on its console of a line that is down. */
-const LINE_DOWN = /WebSocket connection to|net::ERR_(CONNECTION|EMPTY_RESPONSE)/;
+const LINE_DOWN =
+  /WebSocket connection to|net::ERR_(CONNECTION|EMPTY_RESPONSE|SOCKET_NOT_CONNECTED)/;
 const BACK_MS = 20_000; // the page tries again after a few seconds at most
 
 test("ink drawn while the line is down is called unsaved until it is saved", async ({
