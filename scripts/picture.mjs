@@ -51,13 +51,12 @@ function startBoard(dataDir) {
   });
 }
 
-/** Answers with the address of a drawn and marked sheet. */
+/** Answers with the address of a copy of the demo. */
 async function newSheet(url) {
-  const { pictureSheet } = await import("./picture/picture-sheet.mjs");
   const answer = await fetch(`${url}/api/sheets`, {
     method: "POST",
     headers: { "content-type": "application/json", origin: url },
-    body: JSON.stringify({ from: "file", file: await pictureSheet() }),
+    body: JSON.stringify({ from: "example", example: "brindle" }),
   });
   if (answer.status !== 201) throw new Error(`no sheet: ${answer.status} ${await answer.text()}`);
   const { sheet, links } = await answer.json();
@@ -72,7 +71,7 @@ async function photograph(address, path) {
     await page.goto(address);
     await page.getByText(/all ink saved/i).waitFor();
     await page.getByRole("button", { name: "Later" }).click(); // the greeting lies over the strip
-    await page.getByRole("button", { name: /^up.*right/ }).click();
+    await page.getByRole("button", { name: "Show where: Left foot slips" }).click();
     await page.waitForLoadState("networkidle");
     await page.screenshot({ path, animations: "disabled" });
   } finally {
