@@ -29,6 +29,21 @@ describe("a panel told to whoever does not see it", () => {
     }
   });
 
+  it("says what is kept on purpose, and what is to redraw", () => {
+    const [remark] = review.remarks;
+    const panel = brindle.panels.find(({ id }) => id === remark?.panels.at(-1));
+    if (remark === undefined || panel === undefined) throw new Error("Brindle has remarks");
+    const { check, measured } = remark;
+    const scope = { kind: "walk" } as const;
+    const entry = { id: "entryAAA", check, scope, reason: "", measured, by: "Ana" };
+    const kept = reviewWalk(walkOf(brindle), "trade", [entry]);
+    expect(panelTold(panel, kept)).toMatch(/, 1 kept on purpose$/);
+    const redrawn = { ...panel, toRedraw: { side: false, front: true } };
+    expect(panelTold(redrawn, kept)).toMatch(/, 1 kept on purpose, to redraw$/);
+    expect(viewTold(redrawn, "front")).toMatch(/ marked, to redraw$/);
+    expect(viewTold(redrawn, "side")).not.toContain("redraw");
+  });
+
   it("says nothing of what is not marked", () => {
     const blank = layOut(defaultBrief, ids());
     const sentences = blank.panels.map((panel) =>
