@@ -82,6 +82,40 @@ const playing: Scene = {
   },
 };
 
+const aFix: Scene = {
+  name: "a fix, shown before it is done",
+  async enter(page) {
+    await button(page, /^Show a fix: /)
+      .first()
+      .click();
+    await expect(
+      page.getByRole("region", { name: "A fix, shown before it is done" }),
+    ).toBeVisible();
+  },
+  leave: press("Escape"),
+};
+
+const keeping: Scene = {
+  name: "a remark about to be kept on purpose",
+  async enter(page) {
+    await button(page, /^Keep on purpose: /)
+      .first()
+      .click();
+    await expect(page.getByLabel("Why, if you like to say")).toBeVisible();
+  },
+  leave: press("Escape"),
+};
+
+const underThePaper: Scene = {
+  name: "the options of a picture under the paper",
+  async enter(page) {
+    await inHand(page, 22);
+    await page.keyboard.press("i");
+    await expect(button(page, "Choose a picture")).toBeVisible();
+  },
+  leave: press("i"),
+};
+
 const asTable = (name: string, title: string): Scene =>
   overBoard(title, (page) => button(page, `${name}: read as a table`).click());
 
@@ -99,6 +133,9 @@ export const BOARD_SCENES: readonly Scene[] = [
   passingOn("Raise or lower the body", "b"),
   timing("Even out", "e"),
   timing("Retime", "t"),
+  aFix,
+  keeping,
+  underThePaper,
   drawingDesk,
   playing,
   asTable("hips", "Hip height by frame, in leg lengths"),
