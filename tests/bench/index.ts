@@ -14,6 +14,7 @@ const BENCHES = {
   pen: "benchPen",
   latency: "benchLatency",
   weight: "benchWeight",
+  print: "benchPrint",
 } as const;
 
 const asked = process.argv.slice(2);

@@ -123,6 +123,27 @@ describe("heelstrip print to SVG", () => {
   });
 });
 
+describe("heelstrip print on paper", () => {
+  it("makes each page a file, numbered, of the paper's shape and the width asked for", async () => {
+    await writeFile(within("walk.json"), sheetFileText(drawnSheet(24)));
+    const args = [within("walk.json"), "-o", within("walk.png"), "--page", "letter", "--portrait"];
+    await printSheet([...args, "--width", "600"], { out: () => {}, err: () => {} }, DAY);
+    const pages = (await readdir(folder)).filter((name) => name.endsWith(".png")).sort();
+    expect(pages.length).toBeGreaterThan(1);
+    expect(pages).toEqual(pages.map((_, index) => `walk-${index + 1}.png`));
+    for (const name of pages) {
+      const { width, height } = readPng(await readFile(within(name)));
+      expect(width).toBe(600);
+      expect(Math.abs(height - (600 * 11) / 8.5)).toBeLessThanOrEqual(1);
+    }
+  });
+
+  it("says in millimetres how large an SVG page is, and keeps the name of a single page", async () => {
+    const { file } = await print(drawnSheet(9), "walk.svg", "--page", "A3");
+    expect(file.toString()).toContain('width="420mm" height="297mm"');
+  });
+});
+
 describe("heelstrip print's answer", () => {
   it("is 0 when nothing shows and 1 when something does, the file written either way", async () => {
     const sound = await print(drawnSheet(9), "sound.svg");
@@ -157,6 +178,21 @@ describe("what cannot be printed", () => {
       "too wide",
       () => [within("walk.json"), "-o", within("x.png"), "--width", "99999"],
       /expected --width from 480 to 16384/,
+    ],
+    [
+      "an unknown paper",
+      () => [within("walk.json"), "-o", within("x.png"), "--page", "a7"],
+      /expected --page a4, a3, letter, tabloid, got "a7"/,
+    ],
+    [
+      "portrait of no paper",
+      () => [within("walk.json"), "-o", within("x.png"), "--portrait"],
+      /expected --page with --portrait, got none/,
+    ],
+    [
+      "a width for lines",
+      () => [within("walk.json"), "-o", within("x.svg"), "--width", "960"],
+      /expected --width with a \.png only/,
     ],
     [
       "not there",
