@@ -84,10 +84,25 @@ describe("heelstrip print to PNG", () => {
     expect(darkPixels(picture, { ...title, x: 128 + width + 8, width: 200 })).toBe(0);
   });
 
-  it("lets this system's fonts stand in for letters the family lacks, and says so", async () => {
+  it("says which letters the family lacks, and what stands in for them", async () => {
     const { complained } = await print(drawnSheet(1, { head: { title: "Ходьба 歩" } }), "a.png");
-    expect(complained).toHaveLength(1);
-    expect(complained[0]).toMatch(/has no Х о д ь б а 歩: this system's fonts stand in/);
+    const told = complained.join(" ");
+    for (const letter of "Ходьба歩") expect(told).toContain(letter);
+    for (const line of complained) expect(line).toMatch(/stands? in$/);
+  });
+
+  it("loses no more of a line than the letter that no font has", async () => {
+    const nobodys = "\u{10fffe}"; // not a character at all: no font has it
+    const row = { x: 0, y: 60, width: 1920, height: 60 };
+    const dark = async (title: string) => {
+      const sheet = drawnSheet(0, { head: { title } });
+      const { file, complained } = await print(sheet, "a.png", "--width", "1920");
+      return { ink: darkPixels(readPng(file), row), complained };
+    };
+    const odd = await dark(`${nobodys} Жар Ж`);
+    const plain = await dark("? Жар Ж");
+    expect(odd.ink).toBe(plain.ink);
+    expect(odd.complained.join()).toMatch(/no font on this system has .*: "\?" stands in/);
   });
 
   it("survives ink far outside its panel", async () => {
