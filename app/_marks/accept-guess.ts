@@ -36,12 +36,9 @@ export function acceptGuess(
   if (asked === null) return null;
   const { panel, view, joint } = asked;
   const guess = guessedMark(room.sheet.getSnapshot(), panel, view, joint);
-  const fine = precisionOn(panel.id, view);
-  // One who looked at it takes it as it is shown; brought somewhere, it is as fine as a placed mark.
-  const mark: Mark =
-    brought === null
-      ? { ...guess, precision: Math.max(guess.precision, fine) }
-      : { ...brought, precision: fine };
+  // One who looked and says that it is there is as exact as one who taps it.
+  const { x, y } = brought ?? guess;
+  const mark: Mark = { x, y, precision: precisionOn(panel.id, view) };
   markAndGoOn(room, workspace, { panel: panel.id, view }, () => {
     placeMark(room.drawing, panel.id, view, joint, mark);
     workspace.getState().takeJoint(null);

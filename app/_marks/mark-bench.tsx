@@ -1,5 +1,5 @@
 "use client";
-import { useCallback, useMemo, useRef } from "react";
+import { type MouseEvent, useCallback, useMemo, useRef } from "react";
 import { JOINTS, type JointName, markOf } from "../../lib/body";
 import { useSheet } from "../_room";
 import { marks as words } from "../_words";
@@ -14,6 +14,15 @@ import { PromptOnPaper } from "./prompt-on-paper";
 import { standFootOf, withFollowing } from "./stand-foot";
 import { useMarkHand } from "./use-mark-hand";
 import { useMarkKeys } from "./use-mark-keys";
+
+/**
+ * A tap that places a joint over another's mark leaves the focus on the paper: Enter is for the guess. What
+ * is dragged or taken gets it once the pointer lifts.
+ */
+function keepFocus(event: MouseEvent<HTMLElement>): void {
+  event.preventDefault();
+  event.currentTarget.focus({ preventScroll: true });
+}
 
 /** The marks of one paper while the mark tool is in hand: placed, moved and lifted here. */
 export function MarkBench({ panel, view, width }: Omit<LayerProps, "mayDraw">) {
@@ -50,6 +59,7 @@ export function MarkBench({ panel, view, width }: Omit<LayerProps, "mayDraw">) {
       className={`${styles.layer} ${styles.atWork}`}
       aria-label={words.layer(view)}
       tabIndex={-1}
+      onMouseDown={keepFocus}
       {...keys}
     >
       {pulls && <PinnedFeet panel={panel} view={view} width={width} />}

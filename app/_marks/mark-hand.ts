@@ -49,9 +49,16 @@ export interface MarkHandDeps {
   /** Puts a new mark on the sheet: one step of undo. */
   place(joint: JointName, mark: Mark): void;
   /** Puts what was dragged on the sheet: one step of undo, whatever went along. */
-  put(pose: PoseMarks, swapped: boolean): void;
+  put(moved: Moved): void;
   /** A mark was tapped with nothing left to place: it goes into the hand, or out of it. */
   take(joint: JointName): void;
+}
+
+/** A pose that came of taking hold of one of its marks. */
+export interface Moved {
+  readonly joint: JointName;
+  readonly pose: PoseMarks;
+  readonly swapped: boolean;
 }
 
 /** What a pointer or the arrow keys do to the marks of one paper. Points are in panel units. */
@@ -77,10 +84,7 @@ interface Press {
   gone: boolean;
 }
 
-interface Moving {
-  readonly joint: JointName;
-  readonly pose: PoseMarks;
-  readonly swapped: boolean;
+interface Moving extends Moved {
   /** Where the keys have brought it; a pointer is its own measure. */
   readonly to: Point;
 }
@@ -116,7 +120,7 @@ export function openMarkHand(deps: MarkHandDeps): MarkHand {
   }
   function put(): void {
     if (held !== null) deps.place(held.joint, held.mark);
-    if (moving !== null) deps.put(moving.pose, moving.swapped);
+    if (moving !== null) deps.put(moving);
     letGo(); // only now: the review is taken up again with the marks in it
   }
   /** Tapped on its guess, a joint goes exactly there. */

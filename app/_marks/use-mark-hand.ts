@@ -7,6 +7,7 @@ import { type Room, useRoom } from "../_room";
 import { type LayerProps, useWorkspaceStore, type WorkspaceStore } from "../_workspace";
 import { draggedPose } from "./dragged-pose";
 import { type FigurePainter, openFigurePainter } from "./figure-painter";
+import { focusMark } from "./focus-mark";
 import { markAndGoOn } from "./go-on";
 import { guessedMark } from "./guess";
 import { landing } from "./landing";
@@ -80,15 +81,17 @@ function handOver(
         if (workspace.getState().joint === joint) workspace.getState().takeJoint(null);
       });
     },
-    put(pose, swapped) {
-      const { panel } = paper();
+    put({ joint, pose, swapped }) {
+      const { panel, view } = paper();
       // Just placed, a figure is fitted to the ink; later the ink has to follow the figure.
       const fits = workspace.getState().fitting === panel.id;
       writePose(room, panel, pose, whole(swapped) && !fits);
+      focusMark(panel.id, view, joint); // for the arrows to go on with it
     },
     take(joint) {
       const { joint: taken, takeJoint } = workspace.getState();
       takeJoint(taken === joint ? null : joint);
+      focusMark(paper().panel.id, paper().view, joint);
     },
   });
 }

@@ -36,6 +36,17 @@ describe("a mark that is dragged", () => {
     expect(sank).toBeCloseTo(20, 1);
   });
 
+  it.each(["left-hip", "left-knee"] as const)(
+    "leaves the standing foot however far its %s is pulled, and stops where the leg ends",
+    (joint) => {
+      const { x, y } = at(PASSING.marks.side, joint);
+      const far = { joint, to: { x: x - 150, y: y - 150 }, swapped: false };
+      const { side } = draggedPose(PASSING, far, options);
+      expect(side["left-heel"]).toEqual(PASSING.marks.side["left-heel"]);
+      expect(side["left-ankle"]).toEqual(PASSING.marks.side["left-ankle"]);
+    },
+  );
+
   it("is, over ink, no more exact than the hand that pulled it; without ink it is where it is", () => {
     const over = draggedPose(inked(PASSING), lowered, options).side;
     expect(at(over, "left-hip").precision).toBe(6);

@@ -34,7 +34,7 @@ function bench(
     paint: (pose) => {
       painted = pose?.side ?? null;
     },
-    put: ({ side }) => {
+    put: ({ pose: { side } }) => {
       for (const [joint, mark] of Object.entries(side)) {
         if (mark === marks[joint as JointName]) continue;
         did.push(`place ${joint}`);
