@@ -15,6 +15,7 @@ const BENCHES = {
   latency: "benchLatency",
   weight: "benchWeight",
   print: "benchPrint",
+  marking: "benchMarking",
 } as const;
 
 const asked = process.argv.slice(2);

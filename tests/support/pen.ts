@@ -15,6 +15,8 @@ export interface Pen {
   /** From the first point through the others, and off the paper. */
   draw(way: readonly ScreenPoint[], force?: number): Promise<void>;
   tap(at: ScreenPoint): Promise<void>;
+  /** The other hand holds Alt down, or lets it go. */
+  holdAlt(held: boolean): void;
 }
 
 const RESTING = 0.5; // pressure 0..1
@@ -24,11 +26,13 @@ const TILT = { tiltX: 15, tiltY: -10 }; // degrees
 export async function takePen(page: Page): Promise<Pen> {
   const browser: CDPSession = await page.context().newCDPSession(page);
   let at: ScreenPoint = { x: 0, y: 0 };
+  let modifiers = 0;
 
   const send = (type: "mousePressed" | "mouseMoved" | "mouseReleased", force: number) =>
     browser.send("Input.dispatchMouseEvent", {
       ...{ type, ...at, ...TILT, force, pointerType: "pen", button: "left", clickCount: 1 },
       buttons: type === "mouseReleased" ? 0 : 1,
+      modifiers,
     });
   const pen: Pen = {
     async down(point, force = RESTING) {
@@ -54,6 +58,9 @@ export async function takePen(page: Page): Promise<Pen> {
     async tap(point) {
       await pen.down(point);
       await pen.up();
+    },
+    holdAlt(held) {
+      modifiers = held ? 1 : 0; // as the browser's protocol counts it
     },
   };
   return pen;
