@@ -16,6 +16,7 @@ const BENCHES = {
   weight: "benchWeight",
   print: "benchPrint",
   marking: "benchMarking",
+  memory: "benchMemory",
 } as const;
 
 const asked = process.argv.slice(2);

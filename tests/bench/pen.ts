@@ -1,11 +1,14 @@
-import { type CDPSession, chromium, type Page } from "@playwright/test";
+import { type Browser, type CDPSession, chromium, type Page } from "@playwright/test";
 import { CHROMIUM_FLAGS, findChromium } from "../../scripts/house/chromium.mjs";
 import { startBoard } from "../support/board-server";
 import { createSheet } from "../support/hub-under-test";
-import { crowdedSheetText } from "./crowded-sheet";
+import { type Crowd, crowdedSheetText } from "./crowded-sheet";
 import { readTimes, resetTimes, timePage } from "./time-page";
 
-const CROWD = { panels: 48, strokesAPanel: 150, pointsAStroke: 40 } as const;
+const CROWDS = [
+  { panels: 48, strokesAPanel: 150, pointsAStroke: 40 },
+  { panels: 200, strokesAPanel: 30, pointsAStroke: 40 },
+] as const;
 const WINDOW = { width: 1600, height: 900 } as const;
 const STROKES = 8;
 const MOVES = 60; // a stroke, 120 a second
@@ -25,11 +28,23 @@ export async function benchPen(): Promise<Row[]> {
     ...(executablePath === undefined ? {} : { executablePath }),
   });
   try {
-    const file = crowdedSheetText(CROWD);
-    const { sheet, links } = await createSheet(board.url, { from: "file", file });
-    const page = await browser.newPage({ viewport: WINDOW });
+    const rows: Row[] = [];
+    for (const crowd of CROWDS) rows.push(...(await penOn(browser, board.url, crowd)));
+    return rows;
+  } finally {
+    await browser.close();
+    await board.stop();
+  }
+}
+
+/** One sheet, from its opening to the drawing desk, in a page of its own. */
+async function penOn(browser: Browser, url: string, crowd: Crowd): Promise<Row[]> {
+  const page = await browser.newPage({ viewport: WINDOW });
+  try {
+    const file = crowdedSheetText(crowd);
+    const { sheet, links } = await createSheet(url, { from: "file", file });
     await timePage(page);
-    const opened = await open(page, `${board.url}/sheet/${sheet}#${links.draw}`);
+    const opened = await open(page, `${url}/sheet/${sheet}#${links.draw}`);
     const idle = await rest(page);
     const strip = await draw(page, "figure[data-panel][data-view=side]");
     await page.keyboard.press("Enter"); // the drawing desk, on the panel just drawn on
@@ -37,17 +52,18 @@ export async function benchPen(): Promise<Row[]> {
     const desk = await draw(page, "figure[data-panel][data-view=side]");
     await page.keyboard.press("g"); // lines round strokes, and pulls at what they gathered
     const gathering = await draw(page, "figure[data-panel][data-view=side]");
-    return [
-      { what: `${CROWD.panels} panels × ${CROWD.strokesAPanel} strokes`, figure: kilobytes(file) },
+    const rows = [
+      { what: "sheet", figure: kilobytes(file) },
       ...opened,
       { what: "frames at rest", figure: idle },
       ...strip.map(({ what, figure }) => ({ what: `strip: ${what}`, figure })),
       ...desk.map(({ what, figure }) => ({ what: `desk: ${what}`, figure })),
       ...gathering.map(({ what, figure }) => ({ what: `desk, gathering: ${what}`, figure })),
     ];
+    const name = `${crowd.panels} panels × ${crowd.strokesAPanel} strokes`;
+    return rows.map(({ what, figure }) => ({ what: `${name}: ${what}`, figure }));
   } finally {
-    await browser.close();
-    await board.stop();
+    await page.close();
   }
 }
 
