@@ -14,6 +14,9 @@ export default defineConfig({
   // Steps wait for what they look for: only a step that never comes should meet these.
   timeout: 180_000,
   expect: { timeout: 20_000 },
+  // Stored pictures are taken by `npm run pictures` alone: a missing one is a failure, not a new one.
+  updateSnapshots: "none",
+  snapshotPathTemplate: "{testDir}/pictures/{arg}{ext}",
   forbidOnly: process.env.CI !== undefined,
   reporter: "list",
   projects: [
