@@ -6,4 +6,5 @@ export { GhostColumn } from "./ghost-column";
 export { RedrawBadge } from "./redraw-badge";
 export { RedrawLayer } from "./redraw-layer";
 export { RedrawList } from "./redraw-list";
+export { RedrawSign } from "./redraw-sign";
 export { useFixGhosts } from "./use-fix-ghosts";

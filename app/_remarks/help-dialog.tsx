@@ -1,4 +1,5 @@
 "use client";
+import type { ReactNode } from "react";
 import { YARDSTICKS } from "../../lib/gait";
 import { Dialog } from "../_controls";
 import { common, remarks as words } from "../_words";
@@ -11,13 +12,20 @@ export interface KeyHelp {
   readonly does: string;
 }
 
+/** A sign that another part of the board draws, and what it means. */
+export interface SignHelp {
+  readonly sign: ReactNode;
+  readonly means: string;
+}
+
 export interface HelpDialogProps {
   readonly keys: readonly KeyHelp[];
+  readonly signs: readonly SignHelp[];
   readonly onClose: () => void;
 }
 
 /** The board's words, signs, yardsticks and keys, and what the readings are not. */
-export function HelpDialog({ keys, onClose }: HelpDialogProps) {
+export function HelpDialog({ keys, signs, onClose }: HelpDialogProps) {
   const { help } = words;
   return (
     <Dialog title={help.title} closeLabel={common.close} onClose={onClose} wide>
@@ -33,6 +41,12 @@ export function HelpDialog({ keys, onClose }: HelpDialogProps) {
               <li key={level}>
                 <LevelSign level={level} />
                 <span>{help.signs[level]}</span>
+              </li>
+            ))}
+            {signs.map(({ sign, means }) => (
+              <li key={means}>
+                {sign}
+                <span>{means}</span>
               </li>
             ))}
           </ul>
@@ -68,6 +82,8 @@ function Terms({ list }: { readonly list: readonly (readonly [string, string])[]
   );
 }
 
+const BETWEEN = " · "; // the keys of one line, as the overview writes them
+
 function KeyTable({ keys }: { readonly keys: readonly KeyHelp[] }) {
   const { help } = words;
   return (
@@ -82,7 +98,9 @@ function KeyTable({ keys }: { readonly keys: readonly KeyHelp[] }) {
         {keys.map(({ keys: combination, does }) => (
           <tr key={combination}>
             <th scope="row">
-              <kbd>{combination}</kbd>
+              {combination.split(BETWEEN).map((key) => (
+                <kbd key={key}>{key}</kbd>
+              ))}
             </th>
             <td>{does}</td>
           </tr>

@@ -5,7 +5,7 @@ import { useReview, useSheet, useSkipped } from "../_room";
 import { remarks as words } from "../_words";
 import { CalmWords } from "./calm-words";
 import { groupRemarks, splitTidy } from "./group-remarks";
-import { HelpDialog, type KeyHelp } from "./help-dialog";
+import { HelpDialog, type KeyHelp, type SignHelp } from "./help-dialog";
 import styles from "./margin.module.css";
 import { marginMood } from "./margin-mood";
 import { marginSummary } from "./margin-summary";
@@ -19,6 +19,7 @@ import { YardstickPicker } from "./yardstick-picker";
 export interface MarginProps {
   /** The keys that work on the board, for the help page. */
   readonly keys: readonly KeyHelp[];
+  readonly signs: readonly SignHelp[];
   /** What can be done about a remark, beside showing where it is. */
   readonly Acts: ComponentType<RemarkActsProps>;
   /** What stands between the remarks and the questions that are still open. */
@@ -26,7 +27,7 @@ export interface MarginProps {
 }
 
 /** The right column: what will show, what cannot be told, and the readings of the panel in hand. */
-export function Margin({ keys, Acts, children }: MarginProps) {
+export function Margin({ keys, signs, Acts, children }: MarginProps) {
   const review = useReview();
   const toRedraw = useSheet(countToRedraw);
   const mood = marginMood(useSheet(emptiness), review, toRedraw);
@@ -58,7 +59,7 @@ export function Margin({ keys, Acts, children }: MarginProps) {
           {words.help.link}
         </button>
       </footer>
-      {helping && <HelpDialog keys={keys} onClose={() => setHelping(false)} />}
+      {helping && <HelpDialog keys={keys} signs={signs} onClose={() => setHelping(false)} />}
     </section>
   );
 }

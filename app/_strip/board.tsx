@@ -11,6 +11,7 @@ import { useWorkspace } from "../_workspace";
 import styles from "./board.module.css";
 import { Desk } from "./desk";
 import { HeadBand } from "./head-band";
+import { HELP_SIGNS } from "./help-signs";
 import { MarginColumn } from "./margin-column";
 import { SheetDialog } from "./sheet-dialog";
 import { Spoken } from "./spoken";
@@ -44,7 +45,7 @@ export function Board() {
       <Spoken />
       {page === "print" && <PrintDialog onClose={close} />}
       {page === "invite" && <InviteDialog onClose={close} />}
-      {page === "help" && <HelpDialog onClose={close} keys={strip.keys} />}
+      {page === "help" && <HelpDialog onClose={close} keys={strip.keys} signs={HELP_SIGNS} />}
       {page === "sheet" && <SheetDialog onClose={close} />}
     </div>
   );

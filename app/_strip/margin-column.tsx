@@ -6,6 +6,7 @@ import { Margin } from "../_remarks";
 import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
 import styles from "./board.module.css";
+import { HELP_SIGNS } from "./help-signs";
 import { RemarkActs } from "./remark-acts";
 
 /** Wide enough for strip and margin side by side; as in board.module.css. */
@@ -23,7 +24,7 @@ export function MarginColumn() {
   }, [openMargin]);
   return (
     <aside id="margin" className={styles.margin} aria-label={strip.margin}>
-      <Margin keys={strip.keys} Acts={RemarkActs}>
+      <Margin keys={strip.keys} signs={HELP_SIGNS} Acts={RemarkActs}>
         <RedrawList />
         <KeptList />
       </Margin>

@@ -143,6 +143,8 @@ export const remarks = {
         ["leg", "a leg length, hip joint to sole: what distances are told in, whatever the build"],
         ["reading", "a measured value; ± says how far the marks' precision leaves it open"],
         ["remark", "a reading outside what the yardstick expects"],
+        ["fix", "what would settle a remark: shown first, then done or left"],
+        ["on purpose", "a remark the team keeps, in one panel, on one side or in the whole walk"],
         ["drawing desk", "one panel filling the window for drawing"],
       ] as readonly (readonly [string, string])[],
     },

@@ -121,6 +121,10 @@ export const strip = {
     after: "Panel after",
     ribbon: "Strip",
   },
+  signs: {
+    kept: "on purpose: a remark that the team keeps, with its reason or without",
+    toRedraw: "to redraw: marks were moved, and the ink does not follow them yet",
+  },
   keys: [
     {
       keys: "D · R · M · G · H",
