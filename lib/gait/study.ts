@@ -1,7 +1,7 @@
 import { type JointName, type LegLength, type ViewMarks, withFootOfStand } from "../body";
 import type { NoReading } from "./answer";
 import type { Finding } from "./finding";
-import { FROM_THE_MIDDLE, type GroundMark, groundMark } from "./ground-mark";
+import { FROM_THE_MIDDLE, type GroundMark, groundMark, placeOf } from "./ground-mark";
 import { type HipHeight, hipHeight } from "./hip-height";
 import { type PanelReading, panelReadings } from "./panel-readings";
 import { findSteps, type Step } from "./step";
@@ -40,6 +40,8 @@ interface Facts {
   readonly whole: WalkPanel;
   readonly hip: HipHeight | NoReading;
   readonly readings: readonly PanelReading[];
+  /** Marks of the side view that were asked for, counted from the panel's middle. */
+  readonly seen: Map<JointName, GroundMark | null>;
 }
 
 /**
@@ -54,7 +56,8 @@ function factsOf(panel: WalkPanel, { leg, stand }: Measure): Facts {
   if (known !== undefined && known.legUnits === legUnits && known.stand === stand) return known;
   const whole = legUnits === null || stand === null ? panel : withFoot(panel, stand, legUnits);
   const hip = hipHeight(whole, leg);
-  const facts = { legUnits, stand, whole, hip, readings: panelReadings(whole, leg) };
+  const readings = panelReadings(whole, leg);
+  const facts = { legUnits, stand, whole, hip, readings, seen: new Map() };
   factsByPanel.set(panel, facts);
   return facts;
 }
@@ -69,6 +72,14 @@ export function studyWalk(walk: Walk, yardstick: Yardstick): Study {
   const leg = walkLegLength(walk);
   const stand = walk.panels.find(({ pose }) => pose === "stand")?.marks.side ?? null;
   const measure: Measure = { leg, stand };
+  const seen = (panel: WalkPanel, joint: JointName) => {
+    const facts = factsOf(panel, measure);
+    const known = facts.seen.get(joint);
+    if (known !== undefined) return known;
+    const mark = groundMark(facts.whole, joint, FROM_THE_MIDDLE, leg);
+    facts.seen.set(joint, mark);
+    return mark;
+  };
   return {
     walk,
     yardstick,
@@ -76,7 +87,11 @@ export function studyWalk(walk: Walk, yardstick: Yardstick): Study {
     steps: findSteps(walk.panels),
     hipOf: (panel) => factsOf(panel, measure).hip,
     readingsOf: (panel) => factsOf(panel, measure).readings,
-    ground: (panel, joint) => groundMark(factsOf(panel, measure).whole, joint, walk, leg),
-    seen: (panel, joint) => groundMark(factsOf(panel, measure).whole, joint, FROM_THE_MIDDLE, leg),
+    ground(panel, joint) {
+      const mark = seen(panel, joint);
+      const place = placeOf(panel, walk);
+      return mark === null || !Number.isFinite(place) ? null : { ...mark, x: place + mark.x };
+    },
+    seen,
   };
 }
