@@ -1,4 +1,4 @@
-import type { GapCell } from "../../lib/gait";
+import type { GapCell, Level } from "../../lib/gait";
 
 /** One gap as a box under the ruler. Units: pixels from the chart's left edge. */
 export interface GapBox {
@@ -9,7 +9,8 @@ export interface GapBox {
   readonly toFrame: number;
   readonly frames: number;
   readonly expected: number | null;
-  readonly uneven: boolean;
+  /** Of the remark on it; null where there is none. */
+  readonly level: Level | null;
   /** What fits into the box, the fullest wording first. */
   readonly text: string;
 }
@@ -34,10 +35,10 @@ export function gapBoxes({ gaps, frameOf, xOfFrame, wording }: GapBoxWish): read
     const left = xOfFrame(fromFrame) + BETWEEN / 2;
     const width = xOfFrame(toFrame) - xOfFrame(fromFrame) - BETWEEN;
     if (!(width > 0)) return [];
-    const { frames, expected, remarked } = gap;
+    const { frames, expected, level } = gap;
     const text = wording(gap).find((words) => words.length * LETTER + SIDES <= width) ?? "";
     const key = `${gap.from} ${gap.to}`;
-    const said = { key, fromFrame, toFrame, frames, expected, uneven: remarked, text };
+    const said = { key, fromFrame, toFrame, frames, expected, level, text };
     return [{ ...said, left, width }];
   });
 }

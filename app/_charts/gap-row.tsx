@@ -52,7 +52,7 @@ interface GapDrawingProps {
 function GapDrawing({ boxes, width }: GapDrawingProps) {
   const hatchId = useId();
   const inOrder = boxes.map(({ frames }) => frames).join(", ");
-  const uneven = boxes.filter((box) => box.uneven).length;
+  const uneven = boxes.filter(({ level }) => level !== null).length;
   return (
     <ChartPicture
       title={charts.gapsTitle}
@@ -73,12 +73,12 @@ function GapDrawing({ boxes, width }: GapDrawingProps) {
 }
 
 function Box({ box, hatch }: { readonly box: GapBox; readonly hatch: string }) {
-  const { left, width, uneven, text } = box;
+  const { left, width, level, text } = box;
   const size = { x: left, y: 1, width, height: HEIGHT - 2, rx: Math.min(4, width / 2) };
   return (
-    <g className={styles.gap} data-uneven={uneven}>
+    <g className={styles.gap} data-level={level}>
       <rect {...size} />
-      {uneven && <rect {...size} style={{ fill: hatch }} />}
+      {level !== null && <rect {...size} style={{ fill: hatch }} />}
       <text x={left + width / 2} y={HEIGHT / 2 + 5} textAnchor="middle">
         {text}
       </text>

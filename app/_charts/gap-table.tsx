@@ -16,11 +16,11 @@ export function GapTable({ boxes }: { readonly boxes: readonly GapBox[] }) {
         </tr>
       </thead>
       <tbody>
-        {boxes.map(({ key, fromFrame, toFrame, frames, expected, uneven }) => (
+        {boxes.map(({ key, fromFrame, toFrame, frames, expected, level }) => (
           <tr key={key}>
             <td>{fromFrame}</td>
             <td>{toFrame}</td>
-            <td>{uneven ? `${frames}, ${charts.remarked}` : frames}</td>
+            <td>{level !== null ? `${frames}, ${charts.remarked}` : frames}</td>
             <td>{expected ?? table.nothing}</td>
           </tr>
         ))}

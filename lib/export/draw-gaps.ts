@@ -1,5 +1,5 @@
 import type { GapCell } from "../gait";
-import { PALETTE } from "./palette";
+import { levelColour, levelWash, PALETTE } from "./palette";
 import { rulerX } from "./ruler";
 import { type Box, traceBox } from "./shapes";
 import type { StripRow } from "./strip-layout";
@@ -42,33 +42,33 @@ function chipsOf({ cells, ruler, next, gaps: box }: StripRow, gaps: readonly Gap
 }
 
 function drawChip(surface: Surface, gap: Chip, box: Box, measure: MeasureText): void {
-  const { left, right, remarked } = gap;
+  const { left, right, level } = gap;
   const chip = { ...box, x: left + BETWEEN / 2, width: right - left - BETWEEN };
   if (chip.width <= 0) return; // two panels on one frame: the ruler shows it
-  const face: Face = { ...FIGURE, weight: remarked ? 700 : 600 };
+  const face: Face = { ...FIGURE, weight: level === null ? 600 : 700 };
   surface.save();
   surface.setLineDash([]);
   traceBox(surface, chip, Math.min(3, chip.width / 2));
-  surface.fillStyle = remarked ? PALETTE.raspberryWash : PALETTE.band;
+  surface.fillStyle = level === null ? PALETTE.band : levelWash(level);
   surface.fill();
-  surface.strokeStyle = PALETTE.raspberry;
+  surface.strokeStyle = levelColour(level ?? "tidy");
   surface.lineWidth = 1.6;
-  if (remarked) surface.stroke();
+  if (level !== null) surface.stroke();
   drawText(surface, {
     text: wording(gap).find((text) => measure(text, face) + 4 <= chip.width) ?? "",
     x: chip.x + chip.width / 2,
     y: chip.y + chip.height / 2 + FIGURE.size * 0.35,
     face,
-    colour: remarked ? PALETTE.raspberry : PALETTE.text,
+    colour: level === null ? PALETTE.text : levelColour(level),
     align: "center",
   });
   surface.restore();
 }
 
 /** What the chip says, the fullest first. */
-function wording({ frames, expected, remarked }: GapCell): readonly string[] {
+function wording({ frames, expected, level }: GapCell): readonly string[] {
   const plain = String(frames);
-  if (!remarked || expected === null || expected === frames) return [plain];
+  if (level === null || expected === null || expected === frames) return [plain];
   const wanted = Number(expected.toFixed(1));
   return [`${plain} (expected ${wanted})`, `${plain} (${wanted})`, plain];
 }

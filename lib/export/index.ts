@@ -25,7 +25,7 @@ export { ONE_PAGE, type PageChoice, type PageFormat, pageFormat, UNIT_MM } from 
 export type { PageWish } from "./page-frame";
 export { layOutPages, type PageLayout } from "./page-layout";
 export { pageSvg } from "./page-svg";
-export { inkColour, levelColour, PALETTE, sideColour } from "./palette";
+export { inkColour, levelColour, levelWash, PALETTE, sideColour } from "./palette";
 export { type Orientation, PAPER_NAMES, PAPERS, type PaperName } from "./paper";
 export { type KeyedRemark, keyRemarks, remarksOn, unanswered } from "./remark-keys";
 export { amountOf, type Line, type RemarkShape, remarkShape } from "./remark-shape";

@@ -24,6 +24,7 @@ export const PALETTE = {
   raspberry: "#a5155e",
   raspberryWash: "#f7dbe7",
   olive: "#755600",
+  oliveWash: "#f1e7c4",
   left: "#0b757c",
   right: "#b04a17",
 } as const;
@@ -50,6 +51,17 @@ const LEVEL: Readonly<Record<Level, string>> = {
   "may-show": PALETTE.olive,
   tidy: PALETTE.faintText,
 };
+
+const WASH: Readonly<Record<Level, string>> = {
+  shows: PALETTE.raspberryWash,
+  "may-show": PALETTE.oliveWash,
+  tidy: PALETTE.band,
+};
+
+/** What lies under words in the colour of a remark's level. */
+export function levelWash(level: Level): string {
+  return WASH[level];
+}
 
 /** The colour of a remark's level. */
 export function levelColour(level: Level): string {

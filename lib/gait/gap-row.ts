@@ -1,5 +1,5 @@
 import { expectedFrames } from "./expected-frames";
-import type { Remark } from "./finding";
+import type { Level, Remark } from "./finding";
 import type { Study } from "./study";
 
 /** Two panels next to each other on the strip, and the frames between them. */
@@ -10,14 +10,19 @@ export interface GapCell {
   readonly frames: number;
   /** What the yardstick expects, or null where it expects nothing of these two. */
   readonly expected: number | null;
-  /** Whether a remark about time speaks of both panels. */
-  readonly remarked: boolean;
+  /** Of the gravest remark about time that speaks of both panels; null where none does. */
+  readonly level: Level | null;
 }
 
-/** The row of gaps under the ruler. Shapes: one cell between each two panels. Units: frames. */
+/**
+ * The row of gaps under the ruler.
+ *
+ * Shapes:  one cell between each two panels; remarks come gravest first
+ * Units:   frames
+ */
 export function gapRow(study: Study, remarks: readonly Remark[]): readonly GapCell[] {
   const expected = expectedBetween(study);
-  const inTime = remarks.filter(({ check }) => check === "gaps").map(({ panels }) => panels);
+  const inTime = remarks.filter(({ check }) => check === "gaps");
   const { panels } = study.walk;
   return panels.slice(1).flatMap((to, index) => {
     const from = panels[index];
@@ -28,10 +33,14 @@ export function gapRow(study: Study, remarks: readonly Remark[]): readonly GapCe
         to: to.id,
         frames: to.frame - from.frame,
         expected: expected.get(`${from.id} ${to.id}`) ?? null,
-        remarked: inTime.some((ids) => ids.includes(from.id) && ids.includes(to.id)),
+        level: inTime.find((remark) => speaksOf(remark, from.id, to.id))?.level ?? null,
       },
     ];
   });
+}
+
+function speaksOf({ panels }: Remark, from: string, to: string): boolean {
+  return panels.includes(from) && panels.includes(to);
 }
 
 /** Expected frames by "from to", for panels of a step that stand in the yardstick's order. */

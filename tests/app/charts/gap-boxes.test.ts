@@ -25,12 +25,17 @@ describe("the row of gaps", () => {
   });
 
   it("tells an uneven gap beside what was expected", () => {
-    const uneven = boxesOf(retime(walk(), "left passing", 21)).filter((box) => box.uneven);
+    const uneven = boxesOf(retime(walk(), "left passing", 21)).filter(
+      ({ level }) => level !== null,
+    );
     expect(uneven.map(({ text }) => text)).toEqual(["5 (3)", "1 (3)"]);
+    expect(uneven.map(({ level }) => level)).toEqual(["may-show", "may-show"]);
   });
 
   it("keeps to the number where there is no room for more, and to the box where there is none", () => {
-    const narrow = boxesOf(retime(walk(), "left passing", 21), 7).filter((box) => box.uneven);
+    const narrow = boxesOf(retime(walk(), "left passing", 21), 7).filter(
+      ({ level }) => level !== null,
+    );
     expect(narrow.map(({ text }) => text)).toEqual(["5", ""]);
   });
 

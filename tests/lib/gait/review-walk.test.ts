@@ -162,7 +162,7 @@ describe("the gap row", () => {
   it("marks the gaps that are remarked on", () => {
     const { gapRow } = reviewWalk(retime(walk(), "left passing", 21), "trade");
     expect(
-      gapRow.filter(({ remarked }) => remarked).map(({ from, to }) => `${from} → ${to}`),
+      gapRow.filter(({ level }) => level !== null).map(({ from, to }) => `${from} → ${to}`),
     ).toEqual(["left down → left passing", "left passing → left up"]);
   });
 
