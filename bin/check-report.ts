@@ -11,6 +11,13 @@ const UNITS: Readonly<Record<Unit, string>> = {
   "leg/frame": "leg length/frame",
   rad: "rad",
   poses: "poses",
+  "rad/frame": "rad/frame",
+  times: "times",
+  number: "number",
+  "leg/s": "leg length/s",
+  "m/s": "m/s",
+  "steps/min": "steps/min",
+  seconds: "s",
 };
 
 /**

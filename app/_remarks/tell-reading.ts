@@ -15,8 +15,22 @@ export function tellReading({ value, plusMinus, unit }: Reading): string {
     case "leg":
     case "leg/frame":
       return `${withSlack(value, plusMinus, plusMinus > 0 && plusMinus < 0.005 ? 3 : 2)} ${unit}`;
+    case "leg/s":
+      return `${withSlack(value, plusMinus, 2)} leg/s`;
+    case "m/s":
+      return `${withSlack(value, plusMinus, 2)} m/s`;
+    case "seconds":
+      return `${withSlack(value, plusMinus, 2)} s`;
+    case "steps/min":
+      return `${withSlack(value, plusMinus, 0)} steps/min`;
+    case "number":
+      return withSlack(value, plusMinus, 2);
+    case "times":
+      return `${withSlack(value, plusMinus, 0)} ${value === 1 ? "time" : "times"}`;
     case "rad":
       return tellDegrees(value, plusMinus);
+    case "rad/frame":
+      return `${tellDegrees(value, plusMinus)} a frame`;
     case "share":
       return `${withSlack(100 * value, 100 * plusMinus, 0)} %`;
     case "poses":

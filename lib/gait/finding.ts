@@ -7,9 +7,23 @@ export type Level = "shows" | "may-show" | "tidy";
 
 /**
  * Units a reading may come in. `leg` is a leg length, `share` a fraction of 1, `rad` a radian,
- * `poses` a count of panels.
+ * `poses` a count of panels, `times` any other count, `number` a ratio that is no part of a whole.
  */
-export const UNITS = ["leg", "frames", "share", "leg/frame", "rad", "poses"] as const;
+export const UNITS = [
+  "leg",
+  "frames",
+  "share",
+  "leg/frame",
+  "rad",
+  "poses",
+  "rad/frame",
+  "times",
+  "number",
+  "leg/s",
+  "m/s",
+  "steps/min",
+  "seconds",
+] as const;
 export type Unit = (typeof UNITS)[number];
 
 export interface Reading {
@@ -19,19 +33,33 @@ export interface Reading {
   readonly unit: Unit;
 }
 
-/** Ids of the checks that exist, as they are run. */
+/** Ids of the checks, as they are run. */
 export const CHECK_IDS = [
   "missing-pose",
   "pose-order",
   "hip-order",
+  "hip-range",
   "weight-side",
   "weight-front",
   "slide",
   "float",
   "sink",
   "foot-roll",
+  "clearance",
+  "limb-length",
+  "reach",
+  "knee",
+  "snap",
   "gaps",
   "symmetry",
+  "loop",
+  "hitch",
+  "opposition",
+  "tempo",
+  "width",
+  "views",
+  "sides",
+  "lead-in",
 ] as const;
 export type CheckId = (typeof CHECK_IDS)[number];
 

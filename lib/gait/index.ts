@@ -28,6 +28,8 @@ export { type Bearing, SNAPS_WITHIN, snapToGround } from "./guess/snap-to-ground
 export type { BandPoint, HipBand, HipCurve, HipPoint } from "./hip-curve";
 export { type HipHeight, hipHeight } from "./hip-height";
 export type { Change, Kept, Lapsed } from "./keep-on-purpose";
+export type { Method, MethodLimit } from "./method";
+export { METHODS } from "./methods";
 export { type OnPurpose, type OnPurposeScope, purposeOf, type ScopeKind } from "./on-purpose";
 export {
   footPitch,
