@@ -6,6 +6,7 @@ import { defineConfig } from "vitest/config";
  */
 export default defineConfig({
   test: {
+    coverage: { provider: "v8", include: ["lib/**"], reporter: ["text-summary", "json-summary"] },
     projects: [
       {
         test: {

@@ -116,7 +116,7 @@ describe("both views of a figure", () => {
           const after = pulledPose(marks, { view, joint: name, to, pinned: feet });
           for (const one of JOINTS.filter((every) => every !== "load")) {
             const apart = Math.abs(at(after.side, one).y - at(after.front, one).y);
-            expect(apart, one).toBeLessThanOrEqual(3 * HALF_PERCENT);
+            expect(apart, one).toBeLessThanOrEqual(3 * HALF_PERCENT + 1e-9); // the limit itself, rounded
           }
         },
       ),
