@@ -35,3 +35,12 @@ export interface MethodLimit {
   /** Share of captured steps (pairs, strides) that trip it; null where that was not counted. */
   readonly tripRate: number | null;
 }
+
+/** One grade of a limit: how grave it is to be beyond it. A check that has several lists them worst first. */
+export interface Grade {
+  readonly level: Level;
+  /** In the limit's own unit. */
+  readonly value: number;
+  /** As in `MethodLimit`. */
+  readonly tripRate: number | null;
+}

@@ -2,15 +2,11 @@ import { limbJoint, type Side } from "../../body";
 import { clearlyBeyond } from "../beyond";
 import type { Finding, Remark } from "../finding";
 import { bearingFeet, type FootPoint, footPoints, isWholeFoot, lowest, needsFoot } from "../foot";
+import { FLOAT_LIMIT, FLOAT_SOURCE } from "../methods/float";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { capital, percent } from "../words";
 import { cannotTell, NEEDS_A_SIDE, sound } from "./answers";
-
-/** Leg lengths. Room for the pencil: a captured foot that bears stands on the ground. */
-const LIMIT = 0.02;
-const SOURCE =
-  "317 captured steps by 15 people: with soles known to 3 % of a leg, no bearing foot stands more than 2 % above the ground";
 
 /**
  * Does a foot that carries weight stand on the ground? Asked of both feet at the stand and at a
@@ -39,7 +35,7 @@ function judge(study: Study, panel: WalkPanel, side: Side): Finding {
   const low = lowest(points);
   if (low === null || !isWholeFoot(points)) return cannotTell(about, needsFoot(side));
   const measured = { value: low.y, plusMinus: low.plusMinus, unit: "leg" } as const;
-  if (!clearlyBeyond(low.y, low.plusMinus, LIMIT)) return sound(about, measured);
+  if (!clearlyBeyond(low.y, low.plusMinus, FLOAT_LIMIT)) return sound(about, measured);
   return remark(study, panel, side, low);
 }
 
@@ -56,10 +52,10 @@ function remark(study: Study, panel: WalkPanel, side: Side, low: FootPoint): Rem
     frames: [panel.frame],
     spots: [{ panel: panel.id, view: "side", joints }],
     measured,
-    expected: { value: LIMIT, plusMinus: 0, unit: "leg" },
+    expected: { value: FLOAT_LIMIT, plusMinus: 0, unit: "leg" },
     title: capital(`${side} foot floats`),
-    why: `At frame ${panel.frame} the ${side} foot bears weight, and its lowest mark, the ${low.joint}, is ${percent(measured)} of a leg above the ground; up to ${percent({ value: LIMIT, plusMinus: 0 })} passes as standing on it. The foot will be seen to hover.`,
-    source: SOURCE,
-    beyond: (low.y - LIMIT) / LIMIT,
+    why: `At frame ${panel.frame} the ${side} foot bears weight, and its lowest mark, the ${low.joint}, is ${percent(measured)} of a leg above the ground; up to ${percent({ value: FLOAT_LIMIT, plusMinus: 0 })} passes as standing on it. The foot will be seen to hover.`,
+    source: FLOAT_SOURCE,
+    beyond: (low.y - FLOAT_LIMIT) / FLOAT_LIMIT,
   };
 }

@@ -3,34 +3,15 @@ import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
 import type { Finding, Reading, Remark } from "../finding";
 import { footPoints, isWholeFoot, needsFoot } from "../foot";
+import { FLAT_AT, FLAT_SOURCE, FLAT_WITHIN, TOE_OVER_HEEL, TOE_SOURCE } from "../methods/foot-roll";
 import { footPitch } from "../panel-readings";
 import { isQuiet } from "../quiet";
 import type { Step } from "../step";
 import type { Study } from "../study";
-import type { WalkPanel, Yardstick } from "../walk";
+import type { WalkPanel } from "../walk";
 import { capital, degrees, percent, sided } from "../words";
 import { cannotTell, NEEDS_A_SIDE, NEEDS_A_STEP, sound } from "./answers";
 import { nextContact, whoseStep } from "./step-words";
-
-/**
- * How far the toe stands over the heel, leg lengths: less than this at contact is not above it, more
- * than this as the foot peels off is. Every captured foot lands with its toe 9.6 % or more above its
- * heel and leaves with it 1.8 % or more below (22 steps of five walks; toe up 10 ± 1.5 % in 317).
- */
-const TOE_OVER_HEEL = 0.02;
-const TOE_SOURCE =
-  "317 captured steps by 15 people: at contact the front toe is up 10 % of a leg (sd 1.5 %), the rear heel 4 % (sd 1.2 %)";
-
-/** How far a foot may pitch and still be flat, radians (10°). */
-const FLAT_WITHIN = (10 * Math.PI) / 180;
-const FLAT_SOURCE =
-  "the poses of five captured walks, 22 steps: at passing the standing foot pitches by at most 1.2°; the handbooks have it flat from the down on";
-
-/** Poses at which the foot that carries is flat. In life the down comes before the foot is. */
-const FLAT_AT: Readonly<Record<Yardstick, readonly ("down" | "passing")[]>> = {
-  trade: ["down", "passing"],
-  life: ["passing"],
-};
 
 /**
  * Does the foot that carries go down heel first, lie flat while it carries, and peel off from heel

@@ -1,4 +1,11 @@
 import type { StepPose } from "../../motion";
+import {
+  DOWN_OVER_CONTACT,
+  HIP_ORDER_SOURCES,
+  IN_ORDER,
+  PASSING_OVER_CONTACT,
+  PASSING_OVER_DOWN,
+} from "../methods/hip-order";
 import type { QuietTopic } from "../quiet";
 import type { Yardstick } from "../walk";
 
@@ -18,41 +25,36 @@ export interface HipRule {
   readonly source: string;
 }
 
-const HANDBOOK =
-  "Williams, The Animator's Survival Kit (2001): down lowest, then contact, passing above contact, up highest";
-
-const MEASURED = "317 steps of 72 captured walks by 15 people";
-
 const TRADE: readonly HipRule[] = [
   {
     subject: "down",
     against: "contact",
     stays: "below",
-    limit: 0,
+    limit: IN_ORDER,
     topic: null,
     title: "reads light",
     sees: "the leg seems to take no weight",
-    source: HANDBOOK,
+    source: HIP_ORDER_SOURCES.trade,
   },
   {
     subject: "passing",
     against: "contact",
     stays: "above",
-    limit: 0,
+    limit: IN_ORDER,
     topic: null,
     title: "dips at passing",
     sees: "the body seems to sink over the leg it stands on",
-    source: HANDBOOK,
+    source: HIP_ORDER_SOURCES.trade,
   },
   {
     subject: "up",
     against: "passing",
     stays: "above",
-    limit: 0,
+    limit: IN_ORDER,
     topic: "hip-order:up",
     title: "has no rise",
     sees: "there is nothing for the hips to come down from, so the step will hitch",
-    source: HANDBOOK,
+    source: HIP_ORDER_SOURCES.trade,
   },
 ];
 
@@ -61,31 +63,31 @@ const LIFE: readonly HipRule[] = [
     subject: "passing",
     against: "down",
     stays: "above",
-    limit: 0, // trips on 2.8 % of the captured steps
+    limit: PASSING_OVER_DOWN,
     topic: null,
     title: "does not rise",
     sees: "the body will seem to glide or to sag over the leg it stands on",
-    source: `${MEASURED}: passing stands above the down in 97.2 %`,
+    source: HIP_ORDER_SOURCES.passingOverDown,
   },
   {
     subject: "passing",
     against: "contact",
     stays: "above",
-    limit: -0.005, // trips on 1.6 % of the captured steps
+    limit: PASSING_OVER_CONTACT,
     topic: null,
     title: "dips at passing",
     sees: "the body will seem to sink over the leg it stands on",
-    source: `${MEASURED}: passing lies more than 0.5 % of a leg below contact in 1.6 %`,
+    source: HIP_ORDER_SOURCES.passingOverContact,
   },
   {
     subject: "down",
     against: "contact",
     stays: "below",
-    limit: 0.02, // trips on 3.5 % of the captured steps when the down is taken at a quarter
+    limit: DOWN_OVER_CONTACT,
     topic: null,
     title: "reads light",
     sees: "the leg will seem to take no weight as it lands",
-    source: `${MEASURED}: a down stands more than 2 % of a leg above contact in 3.5 %`,
+    source: HIP_ORDER_SOURCES.downOverContact,
   },
 ];
 

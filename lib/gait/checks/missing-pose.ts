@@ -1,5 +1,6 @@
 import type { StepPose } from "../../motion";
-import type { Finding, Level, Remark } from "../finding";
+import type { Finding, Remark } from "../finding";
+import { ASKED, LEVEL_WITHOUT, MISSING_POSE_SOURCES } from "../methods/missing-pose";
 import { type PoseGroup, poseGroups } from "../pose-groups";
 import { isQuiet } from "../quiet";
 import type { Study } from "../study";
@@ -8,41 +9,12 @@ import { capital, listed, sided } from "../words";
 import { cannotTell, NEEDS_A_STEP, sound } from "./answers";
 import { nextContact } from "./step-words";
 
-/** What a step lacks without a pose, and how surely a viewer will see it. */
-interface Lack {
-  readonly level: Level;
-  readonly sees: string;
-}
-
-const LACKS: Readonly<Record<StepPose, Lack>> = {
-  contact: {
-    level: "shows",
-    sees: "nothing says where the foot lands, and the weight will seem to change legs in the air",
-  },
-  down: {
-    level: "may-show",
-    sees: "the leg may seem to take the weight without giving",
-  },
-  passing: {
-    level: "shows",
-    sees: "nothing says how the body gets over the standing leg, and it will seem to drift across",
-  },
-  up: {
-    level: "may-show",
-    sees: "there is nothing for the hips to come down from: each step will hitch",
-  },
-};
-
-/** Poses that a step is asked for. In life the highest hips come with the passing, or before it. */
-const ASKED: Readonly<Record<Yardstick, readonly StepPose[]>> = {
-  trade: ["contact", "down", "passing", "up"],
-  life: ["contact", "down", "passing"],
-};
-
-const SOURCES: Readonly<Record<Yardstick, string>> = {
-  trade:
-    "Williams, The Animator's Survival Kit (2001): the four poses of a step are contact, down, passing and up",
-  life: "317 steps of 72 captured walks by 15 people: each has its contact, its lowest hips and its passing; the highest hips come before or with the passing in 82 %",
+/** What a step lacks without a pose. */
+const SEES: Readonly<Record<StepPose, string>> = {
+  contact: "nothing says where the foot lands, and the weight will seem to change legs in the air",
+  down: "the leg may seem to take the weight without giving",
+  passing: "nothing says how the body gets over the standing leg, and it will seem to drift across",
+  up: "there is nothing for the hips to come down from: each step will hitch",
 };
 
 /**
@@ -124,9 +96,9 @@ function remark({ group, before, lacking, asked, yardstick }: Missing): Remark {
   const around = [before?.panels.at(-1), ...panels, end]
     .filter((panel) => panel != null)
     .filter((panel) => lacking.includes("contact") || panel !== before?.panels.at(-1));
-  const level = lacking.some((pose) => LACKS[pose].level === "shows") ? "shows" : "may-show";
+  const level = lacking.some((pose) => LEVEL_WITHOUT[pose] === "shows") ? "shows" : "may-show";
   const span = `from frame ${around[0]?.frame} to ${around.at(-1)?.frame}`;
-  const sees = lacking.map((pose) => `without its ${pose} ${LACKS[pose].sees}`);
+  const sees = lacking.map((pose) => `without its ${pose} ${SEES[pose]}`);
   return {
     kind: "remark",
     check: "missing-pose",
@@ -142,7 +114,7 @@ function remark({ group, before, lacking, asked, yardstick }: Missing): Remark {
       `${sided(side, "step")} has no ${listed(lacking).replaceAll(" and ", " and no ")}`,
     ),
     why: `${capital(`the ${sided(side, "step")}`)}, ${span}, has ${there} of the ${asked.length} poses that ${WHO_ASKS[yardstick]}: ${sees.join("; ")}.`,
-    source: SOURCES[yardstick],
+    source: MISSING_POSE_SOURCES[yardstick],
     beyond: lacking.length / asked.length,
   };
 }

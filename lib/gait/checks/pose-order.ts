@@ -1,5 +1,6 @@
 import { STEP_POSES } from "../../motion";
 import type { Finding, Remark } from "../finding";
+import { ORDERED, OUT_OF_ORDER, POSE_ORDER_SOURCES } from "../methods/pose-order";
 import { type PoseGroup, poseGroups } from "../pose-groups";
 import { isQuiet } from "../quiet";
 import type { Study } from "../study";
@@ -8,18 +9,6 @@ import { capital, listed, sided } from "../words";
 import { cannotTell, NEEDS_A_STEP, sound } from "./answers";
 import { needsForShape, shapeRemarks } from "./pose-shape";
 import { whoseStep } from "./step-words";
-
-const SOURCES: Readonly<Record<Yardstick, string>> = {
-  trade:
-    "Williams, The Animator's Survival Kit (2001): contact, down, passing, up, then the mirrored contact",
-  life: "317 steps of 72 captured walks by 15 people: down before passing in all; the highest hips at 0.50 of the step (0 to 0.92), before or after the passing at 0.60",
-};
-
-/** Poses whose order is asked. In life the highest hips may come before the passing or after it. */
-const ORDERED: Readonly<Record<Yardstick, readonly string[]>> = {
-  trade: STEP_POSES,
-  life: STEP_POSES.filter((pose) => pose !== "up"),
-};
 
 /**
  * Do the labels run contact, down, passing, up and change sides with each step, and is each pose
@@ -57,7 +46,7 @@ function judge(study: Study, group: PoseGroup): Finding[] {
 function wrongSide(study: Study, group: PoseGroup): Remark[] {
   const { side, panels } = group;
   const astray = panels.filter(({ weightOn }) => weightOn !== null && weightOn !== side);
-  if (side === null || astray.length === 0) return [];
+  if (side === null || astray.length <= OUT_OF_ORDER) return [];
   const poses = listed(astray.map(({ weightOn, pose }) => sided(weightOn, pose)));
   return [
     {
@@ -80,7 +69,7 @@ function wrongOrder(study: Study, group: PoseGroup): Remark[] {
       nth < index ? breaks(other, panel) : nth > index && breaks(panel, other),
     ),
   );
-  if (swapped.length === 0) return [];
+  if (swapped.length <= OUT_OF_ORDER) return [];
   const drawn = listed(named.map(({ pose, frame }) => `${pose} (${frame})`));
   return [
     {
@@ -133,8 +122,8 @@ function located(study: Study, { side }: PoseGroup, panels: readonly WalkPanel[]
     frames: panels.map(({ frame }) => frame),
     spots: [], // a label has no place on the drawing
     measured: { value: panels.length, plusMinus: 0, unit: "poses" },
-    expected: { value: 0, plusMinus: 0, unit: "poses" },
-    source: SOURCES[study.yardstick],
+    expected: { value: OUT_OF_ORDER, plusMinus: 0, unit: "poses" },
+    source: POSE_ORDER_SOURCES[study.yardstick],
     beyond: panels.length,
   };
 }

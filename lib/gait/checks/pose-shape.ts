@@ -4,27 +4,13 @@ import { isStepPose } from "../../motion";
 import { clearlyBeyond } from "../beyond";
 import type { Reading, Remark } from "../finding";
 import { feetAlong, footPoints, isWholeFoot, lowest } from "../foot";
+import { CROSSING, IN_THE_AIR, NOT_A_PASSING, SHAPE_SOURCE, WIDER } from "../methods/pose-order";
 import { footPitch } from "../panel-readings";
 import type { PoseGroup } from "../pose-groups";
 import type { Study } from "../study";
-import type { WalkPanel, Yardstick } from "../walk";
+import type { WalkPanel } from "../walk";
 import { capital, listed, percent, sided } from "../words";
 import { whoseStep } from "./step-words";
-
-/** Ankles nearer than this along the walk are crossing, leg lengths. */
-const CROSSING = 0.05;
-/** A foot this much above the other is in the air, leg lengths: what float allows. */
-const IN_THE_AIR = 0.02;
-/** Feet this much wider apart than at the contacts about them read as a contact, leg lengths. */
-const WIDER = 0.05;
-const SOURCE =
-  "the poses of five captured walks, 22 steps: at passing the ankles are at most 1.7 % of a leg apart; at no other labelled pose but the highest hips less than 62 %, and nowhere more than 0.6 % wider than at the wider of the contacts about it";
-
-/** Labels that may turn out to be a passing. In life the highest hips may come with the passing. */
-const NOT_A_PASSING: Readonly<Record<Yardstick, readonly string[]>> = {
-  trade: ["contact", "down", "up"],
-  life: ["contact", "down"],
-};
 
 /** What a drawing reads as: a pose with its reading, nothing but its label, or not to be told. */
 type Shape =
@@ -139,7 +125,7 @@ function remark(
     expected: { value: limit, plusMinus: 0, unit: "leg" },
     title: capital(`${sided(panel.weightOn, panel.pose)} reads as a ${pose}`),
     why: `Frame ${panel.frame} is labelled ${panel.pose}, but ${seen}. The step may be timed and judged by a pose that is not drawn there.`,
-    source: SOURCE,
+    source: SHAPE_SOURCE,
     beyond: Math.abs(measured.value - limit) / limit,
   };
 }

@@ -1,19 +1,12 @@
 import { clearlyBeyond } from "../beyond";
 import { stepFrames } from "../expected-frames";
-import type { Finding, Level, Reading } from "../finding";
+import type { Finding, Reading } from "../finding";
+import { EXPOSURES_OFF, SIDES_LIMITS, SIDES_SOURCE } from "../methods/gaps";
 import type { Study } from "../study";
 import { symmetryIndex } from "../symmetry-index";
 import type { WalkPanel } from "../walk";
 import { framesInWords, sided } from "../words";
 import { type Stride, stridesOf } from "./strides";
-
-/** Symmetry index of step times, as a share; worst first. */
-const LIMITS: readonly { readonly level: Level; readonly value: number }[] = [
-  { level: "shows", value: 0.15 }, // trips on 0.8 % of captured pairs
-  { level: "may-show", value: 0.1 }, // trips on 4.1 %
-];
-const SOURCE =
-  "Robinson, Herzog & Nigg (1987), J Manip Physiol Ther 10:172; captured pairs: over 15 % in 0.8 %, over 10 % in 4.1 %";
 
 /**
  * Do the two steps of a stride take the same time? Said only when they differ by more than one
@@ -38,8 +31,8 @@ function judge(study: Study, { first, second }: Stride): Finding {
   }
   const index = symmetryIndex(one, two);
   const measured: Reading = { value: index, plusMinus: 0, unit: "share" };
-  const broken = LIMITS.find(({ value }) => clearlyBeyond(index, 0, value));
-  const apart = clearlyBeyond(Math.abs(one - two), 0, study.walk.exposure);
+  const broken = SIDES_LIMITS.find(({ value }) => clearlyBeyond(index, 0, value));
+  const apart = clearlyBeyond(Math.abs(one - two), 0, EXPOSURES_OFF * study.walk.exposure);
   if (broken === undefined || !apart) return { kind: "sound", ...base, measured };
   return {
     kind: "remark",
@@ -52,7 +45,7 @@ function judge(study: Study, { first, second }: Stride): Finding {
     expected: { value: broken.value, plusMinus: 0, unit: "share" },
     title: "The two steps differ in time",
     why: `The ${sided(first.weightOn, "step")} takes ${framesInWords(one)} and the ${sided(second.weightOn, "step")} ${framesInWords(two)}, ${percentOf(index)} apart; up to ${percentOf(broken.value)} passes as even. It ${broken.level === "shows" ? "will" : "may"} read as a limp.`,
-    source: SOURCE,
+    source: SIDES_SOURCE,
     beyond: (index - broken.value) / broken.value,
   };
 }

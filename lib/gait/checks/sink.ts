@@ -2,24 +2,11 @@ import { limbJoint, SIDES, type Side } from "../../body";
 import { clearlyBeyond, greatestFirst } from "../beyond";
 import type { Finding, Remark } from "../finding";
 import { type FootPoint, footPoints, isWholeFoot, needsFoot } from "../foot";
+import { PEELING, PEELING_LIMIT, SINK_LIMIT, SINK_SOURCE } from "../methods/sink";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { capital, percent } from "../words";
 import { cannotTell, sound } from "./answers";
-
-/** Leg lengths. Room for the pencil: nobody's foot goes through the floor. */
-const LIMIT = 0.02;
-
-/**
- * Leg lengths, for the ball and toe of a foot that peels: a foot drawn in one piece, heel up, has its
- * tip in the ground where a real one bends. The stiff feet of the captured walks reach 2.2 % beyond
- * their ± of 3 % there, and nothing elsewhere (22 steps of five walks).
- */
-const PEELING_LIMIT = 0.03;
-const PEELING = 0.02; // heel over tip, leg lengths: what foot-roll takes for a heel that is up
-
-const SOURCE =
-  "317 captured steps by 15 people: with soles known to 3 % of a leg, no foot that is not peeling lies more than 2 % under the ground";
 
 /**
  * Does either foot go through the ground, whether it carries or swings?
@@ -51,7 +38,7 @@ function judge(study: Study, panel: WalkPanel, side: Side): Finding {
 }
 
 function limitOf(point: FootPoint, heel: FootPoint | null): number {
-  return heel !== null && heel.y - point.y > PEELING ? PEELING_LIMIT : LIMIT;
+  return heel !== null && heel.y - point.y > PEELING ? PEELING_LIMIT : SINK_LIMIT;
 }
 
 interface Sunk extends FootPoint {
@@ -73,7 +60,7 @@ function remark(study: Study, panel: WalkPanel, side: Side, point: Sunk): Remark
     expected: { value: point.limit, plusMinus: 0, unit: "leg" },
     title: capital(`${side} foot sinks`),
     why: `At frame ${panel.frame} the ${side} ${point.joint} is ${percent(measured)} of a leg under the ground; up to ${percent({ value: point.limit, plusMinus: 0 })} passes as standing on it. The foot will be seen to go through the floor.`,
-    source: SOURCE,
+    source: SINK_SOURCE,
     beyond: (-point.y - point.limit) / point.limit,
   };
 }

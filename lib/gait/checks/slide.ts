@@ -3,47 +3,12 @@ import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond, greatestFirst } from "../beyond";
 import type { CannotTell, Finding, Level, Reading, Remark } from "../finding";
 import { type GroundMark, placeOf } from "../ground-mark";
+import type { Grade } from "../method";
+import { BACKWARD, BACKWARD_SOURCE, SLIDE_RULES, type SlideRule } from "../methods/slide";
 import type { Step } from "../step";
 import type { Study } from "../study";
 import type { Walk, WalkPanel } from "../walk";
 import { capital, percent } from "../words";
-
-/** How far a mark of the planted foot may travel, and between which poses that is asked. */
-interface SlideRule {
-  readonly joint: "ball" | "heel";
-  readonly from: "contact" | "down";
-  /** Leg lengths, worst first. */
-  readonly forward: readonly Limit[];
-  readonly source: string;
-}
-interface Limit {
-  readonly level: Level;
-  readonly value: number;
-}
-
-/** Leg lengths, either mark. No captured step slid backward; the rest is room for the pencil. */
-const BACKWARD: readonly Limit[] = [{ level: "shows", value: 0.02 }];
-const BACKWARD_SOURCE = "317 captured steps by 15 people: none slid backward";
-
-const RULES: readonly SlideRule[] = [
-  {
-    joint: "ball",
-    from: "down",
-    forward: [
-      { level: "shows", value: 0.05 }, // trips on 0 % of the captured steps
-      { level: "may-show", value: 0.04 }, // trips on 3.5 %
-    ],
-    source:
-      "317 captured steps by 15 people: from down to passing the ball moves more than 5 % of a leg in none, more than 4 % in 3.5 %",
-  },
-  {
-    joint: "heel",
-    from: "contact",
-    forward: [{ level: "shows", value: 0.05 }], // trips on 0 % of the captured steps
-    source:
-      "317 captured steps by 15 people: from contact to passing the heel moves more than 5 % of a leg in none",
-  },
-];
 
 const RANK: Readonly<Record<Level, number>> = { shows: 2, "may-show": 1, tidy: 0 };
 
@@ -66,7 +31,7 @@ export function slide(study: Study): readonly Finding[] {
     if (weightOn === null) {
       return [cannotTell(null, [step.contact.id], "to know whose weight the step carries")];
     }
-    return oneRemark(RULES.map((rule) => judge(study, step, weightOn, rule)));
+    return oneRemark(SLIDE_RULES.map((rule) => judge(study, step, weightOn, rule)));
   });
 }
 
@@ -142,7 +107,7 @@ function travel(start: GroundMark, end: GroundMark): Reading {
   };
 }
 
-function limitsFor({ value }: Reading, rule: SlideRule): readonly Limit[] {
+function limitsFor({ value }: Reading, rule: SlideRule): readonly Grade[] {
   return value < 0 ? BACKWARD : rule.forward;
 }
 
@@ -152,7 +117,7 @@ function excess({ measured }: Travel, rule: SlideRule): number {
   return Math.abs(measured.value) - measured.plusMinus - gravest;
 }
 
-function limitBroken(measured: Reading, rule: SlideRule): Limit | null {
+function limitBroken(measured: Reading, rule: SlideRule): Grade | null {
   const { value, plusMinus } = measured;
   const broken = limitsFor(measured, rule).find((limit) =>
     clearlyBeyond(Math.abs(value), plusMinus, limit.value),
@@ -174,7 +139,7 @@ interface Slip {
   readonly side: Side;
   readonly rule: SlideRule;
   readonly from: WalkPanel;
-  readonly limit: Limit;
+  readonly limit: Grade;
   readonly farthest: Travel;
 }
 

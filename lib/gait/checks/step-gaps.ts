@@ -1,7 +1,14 @@
 import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
 import { expectedFrames, stepFrames, type Timed } from "../expected-frames";
-import type { CannotTell, Finding, Level, Reading, Remark } from "../finding";
+import type { CannotTell, Finding, Reading, Remark } from "../finding";
+import {
+  EXPOSURES_OFF,
+  PASSING_LIMITS,
+  PASSING_SPREAD,
+  PASSING_TIME_SOURCE,
+  SPACING_SOURCE,
+} from "../methods/gaps";
 import type { Step } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
@@ -34,7 +41,7 @@ export function spacing(study: Study, step: Step): Finding {
   const uneven = gapsOf(timed).toSorted((a, b) => off(b) - off(a));
   const [worst] = uneven;
   if (worst === undefined) return cannotTell(step, nextContact(step.weightOn, step.contact));
-  const allowed = study.walk.exposure;
+  const allowed = EXPOSURES_OFF * study.walk.exposure;
   if (!clearlyBeyond(off(worst), 0, allowed)) {
     return sound(step, { value: off(worst), plusMinus: 0, unit: "frames" });
   }
@@ -49,25 +56,10 @@ export function spacing(study: Study, step: Step): Finding {
     expected: { value: worst.expected, plusMinus: 0, unit: "frames" },
     title: capital(`${sided(step.weightOn, "step")} is unevenly timed`),
     why: `${capital(worst.from.pose)} to ${worst.to.pose} takes ${framesInWords(worst.frames)} where an even step has ${worst.expected}: the move may be seen to ${worst.frames > worst.expected ? "slow down" : "jump"} there.`,
-    source: "Williams, The Animator's Survival Kit (2001): poses at 0, ¼, ½, ¾ of the step",
+    source: SPACING_SOURCE,
     beyond: (off(worst) - allowed) / allowed,
   };
 }
-
-/** Shares of the step, worst first. */
-const PASSING_LIMITS: readonly {
-  readonly level: Level;
-  readonly from: number;
-  readonly to: number;
-}[] = [
-  { level: "shows", from: 0.4, to: 0.7 }, // trips on 0 % of the captured steps
-  { level: "may-show", from: 0.45, to: 0.65 }, // trips on 0.6 %
-];
-const PASSING_SOURCE =
-  "317 captured steps by 15 people: passing outside 0.40–0.70 of the step in none, outside 0.45–0.65 in 0.6 %";
-
-/** Half of what people themselves span, 0.55–0.67: ranking counts in these. */
-const PASSING_SPREAD = 0.06;
 
 /** Life: passing comes at about 0.6 of the step. */
 export function passingShare(study: Study, step: Step): Finding {
@@ -100,7 +92,7 @@ export function passingShare(study: Study, step: Step): Finding {
     expected: { value: bound, plusMinus: 0, unit: "share" },
     title: capital(`${sided(step.weightOn, "passing")} comes ${early ? "early" : "late"}`),
     why: `The feet pass at ${shareInWords(measured)} of ${whoseStep(step.weightOn)} (frame ${passing.frame} of ${contact.frame} to ${next.frame}); people pass at 0.60, between 0.55 and 0.67. The swinging foot ${broken.level === "shows" ? "will" : "may"} seem to ${early ? "hurry by and then hang" : "lag and then rush"}.`,
-    source: PASSING_SOURCE,
+    source: PASSING_TIME_SOURCE,
     beyond: Math.abs(value - bound) / PASSING_SPREAD,
   };
 }

@@ -2,8 +2,9 @@ import type { JointName, Side } from "../../body";
 import { rootSumSquare } from "../../geometry";
 import { STEP_POSES, type StepPose } from "../../motion";
 import { clearlyBeyond } from "../beyond";
-import type { Finding, Level, Reading, Remark } from "../finding";
+import type { Finding, Reading, Remark } from "../finding";
 import { frontMark } from "../front-mark";
+import { LEAN_LIMITS, LEAN_SOURCE } from "../methods/symmetry";
 import { isQuiet } from "../quiet";
 import type { Step } from "../step";
 import type { Study } from "../study";
@@ -13,14 +14,6 @@ import { cannotTell, sound } from "./answers";
 import { stridesOf } from "./strides";
 
 const DEGREE = Math.PI / 180;
-
-/** How far the shoulder line may lean, worst first. Radians. */
-const LIMITS: readonly { readonly level: Level; readonly value: number }[] = [
-  { level: "may-show", value: 7.6 * DEGREE }, // twice the most that captured pairs lean
-  { level: "tidy", value: 3.8 * DEGREE }, // the most: trips on none of them
-];
-const SOURCE =
-  "88 pairs of mirrored poses from six captured walks by five people: the shoulder line leans 1.7° on average, 3.8° at most";
 
 /**
  * Do the shoulders swing to both sides alike, seen from the front? In a walk whose steps mirror each
@@ -116,7 +109,7 @@ interface Leaning {
 function remarkOn({ yardstick }: Study, leaning: Leaning): Remark | null {
   const { panels, tilts, lean } = leaning;
   const size = Math.abs(lean.value);
-  const broken = LIMITS.find(({ value }) => clearlyBeyond(size, lean.plusMinus, value));
+  const broken = LEAN_LIMITS.find(({ value }) => clearlyBeyond(size, lean.plusMinus, value));
   if (broken === undefined) return null;
   const low: Side = lean.value > 0 ? "left" : "right";
   const both = tilts.every(({ value }) => value * lean.value > 0);
@@ -135,7 +128,7 @@ function remarkOn({ yardstick }: Study, leaning: Leaning): Remark | null {
     expected,
     title: capital(both ? `${low} shoulder stays low` : `${low} shoulder drops on one step only`),
     why: `${sentence(leaning)} Mirrored steps would cancel out; these leave a lean of ${degrees(measured)} to the ${low}, and up to ${toTenths(broken.value)} passes. From the front the walk ${broken.level === "tidy" ? "is a little" : "may look"} lopsided.`,
-    source: SOURCE,
+    source: LEAN_SOURCE,
     beyond: (size - broken.value) / broken.value,
   };
 }

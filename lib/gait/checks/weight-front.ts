@@ -3,6 +3,7 @@ import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond, greatestFirst } from "../beyond";
 import type { Finding, Level, Reading, Remark } from "../finding";
 import { type FrontMark, frontMark } from "../front-mark";
+import { FRONT_RULES, type FrontRule } from "../methods/weight-front";
 import { isQuiet } from "../quiet";
 import type { Step } from "../step";
 import type { Study } from "../study";
@@ -10,37 +11,6 @@ import type { WalkPanel } from "../walk";
 import { capital, percent, sided } from "../words";
 import { cannotTell, NEEDS_A_SIDE, NEEDS_A_STEP, sound } from "./answers";
 import { whoseStep } from "./step-words";
-
-/** One question about the hips at passing, seen from the front; limits worst first, leg lengths. */
-interface FrontRule {
-  readonly id: "distance" | "shift" | "move";
-  readonly limits: readonly { readonly level: Level; readonly value: number }[];
-  readonly source: string;
-}
-
-const RULES: readonly FrontRule[] = [
-  {
-    id: "distance",
-    limits: [{ level: "may-show", value: 0.08 }], // trips on 0.3 % of the captured steps
-    source:
-      "317 captured steps by 15 people: at passing the hips are more than 8 % of a leg beside the standing ankle in 0.3 %",
-  },
-  {
-    id: "shift",
-    limits: [
-      { level: "shows", value: 0.02 }, // trips on 0.9 % of the captured steps
-      { level: "may-show", value: 0.01 }, // trips on 1.7 %
-    ],
-    source:
-      "317 captured steps by 15 people: at passing the hips are shifted away from the standing foot by more than 2 % of a leg in 0.9 %, by more than 1 % in 1.7 %",
-  },
-  {
-    id: "move",
-    limits: [{ level: "may-show", value: 0.01 }], // trips on 1 of 22 steps of five captured walks
-    source:
-      "the poses of five captured walks, 22 steps: between contact and passing the hips move 4.2 % of a leg toward the foot that receives them, away from it in one",
-  },
-];
 
 /** A question answered at one step. `measured` is as the rule counts: more is worse. */
 interface Asked {
@@ -82,7 +52,7 @@ function judge(study: Study, step: Step): Finding[] {
     .flatMap((one) => remarkOn(study, { step, side: weightOn, passing }, one))
     .toSorted((a, b) => RANK[b.level] - RANK[a.level] || greatestFirst(a.beyond, b.beyond));
   const [gravest] = remarks;
-  const open = asked.length < RULES.length ? [cannotTell(about, NEEDS)] : [];
+  const open = asked.length < FRONT_RULES.length ? [cannotTell(about, NEEDS)] : [];
   if (gravest !== undefined) return [gravest, ...open];
   if (open.length > 0) return open;
   return [sound(about, asked.find(({ rule }) => rule.id === "shift")?.measured ?? null)];
@@ -109,7 +79,7 @@ function ask(study: Study, step: Step, side: Side, passing: WalkPanel): Asked[] 
       ]),
     move: hips && before && reading(-toward * (hips.z - before.z), [hips, before]),
   };
-  return RULES.flatMap((rule) => {
+  return FRONT_RULES.flatMap((rule) => {
     const measured = readings[rule.id];
     return measured === null || measured === undefined ? [] : [{ rule, measured }];
   });

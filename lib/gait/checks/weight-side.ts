@@ -3,6 +3,15 @@ import { rootSumSquare } from "../../geometry";
 import type { Finding } from "../finding";
 import { feetAlong, footPoints } from "../foot";
 import { hipsAlong, ONE_HIP_ALONG } from "../hips-along";
+import {
+  AHEAD,
+  CONTACT_SOURCE,
+  PASSING_SOURCE,
+  PAST_THE_END,
+  REST_HANGS_WITHIN,
+  SHARE_NEEDED,
+  STAND_SOURCE,
+} from "../methods/weight-side";
 import { isQuiet } from "../quiet";
 import type { Step } from "../step";
 import type { Study } from "../study";
@@ -11,23 +20,6 @@ import { sided } from "../words";
 import { cannotTell, NEEDS_A_SIDE, NEEDS_A_STEP, sound } from "./answers";
 import { whoseStep } from "./step-words";
 import { bound, weightRemark, worst } from "./weight-bounds";
-
-/** How far ahead of the standing ankle the hips are at passing, leg lengths. */
-const AHEAD = { from: 0.03, to: 0.15 } as const; // life: 0.093 on average, 0.042 to 0.136
-const PASSING_SOURCE =
-  "317 captured steps by 15 people: at passing the hips are 9.3 % of a leg ahead of the standing ankle (4.2 to 13.6 %), and in all of them between its heel and toe";
-const CONTACT_SOURCE =
-  "the poses of five captured walks, 22 steps: at contact the hips are at least 30 % of a leg from either ankle, between both";
-const STAND_SOURCE =
-  "mechanics: whoever stands still has the centre of mass over the feet; masses by de Leva (1996), J Biomech 29:1223";
-
-/**
- * The share of the body that must be marked on the stand, and how far what is not may hang to the
- * side of the rest: a foot's length, 0.287 of a leg.
- * Source: foot 0.152, leg 0.530 of stature (Drillis & Contini 1966).
- */
-const SHARE_NEEDED = 0.85;
-const REST_HANGS_WITHIN = 0.287;
 
 /**
  * Is the weight over what it stands on, seen from the side? At passing the hips are between heel and
@@ -78,8 +70,8 @@ function atPassing(study: Study, step: Step): Finding {
     ...(ankle === null
       ? []
       : [bound(hips, ankle, 1, AHEAD.from), bound(hips, ankle, -1, AHEAD.to)]),
-    ...(heel === null ? [] : [bound(hips, heel, 1, 0)]),
-    ...(toe === null ? [] : [bound(hips, toe, -1, 0)]),
+    ...(heel === null ? [] : [bound(hips, heel, 1, PAST_THE_END)]),
+    ...(toe === null ? [] : [bound(hips, toe, -1, PAST_THE_END)]),
   ];
   const found = worst(bounds);
   if (found === null) return sound(about, bounds[0]?.measured ?? null);
@@ -88,7 +80,7 @@ function atPassing(study: Study, step: Step): Finding {
     joints: [...hips.joints, found.joint],
     what: `At the ${sided(side, "passing")}, frame ${passing.frame}, the hips are`,
     asks:
-      found.limit === 0
+      found.limit === PAST_THE_END
         ? "people have them between its heel and toe"
         : `people have them ${100 * AHEAD.from} to ${100 * AHEAD.to} % ahead of it`,
     source: PASSING_SOURCE,
@@ -110,8 +102,8 @@ function atContact(study: Study, step: Step): Finding {
     joint: limbJoint(foot, feet.joint),
   })).toSorted((a, b) => a.x - b.x);
   if (rear === undefined || front === undefined) return sound(about, null);
-  const found = worst([bound(hips, rear, 1, 0), bound(hips, front, -1, 0)]);
-  if (found === null) return sound(about, bound(hips, rear, 1, 0).measured);
+  const found = worst([bound(hips, rear, 1, PAST_THE_END), bound(hips, front, -1, PAST_THE_END)]);
+  if (found === null) return sound(about, bound(hips, rear, 1, PAST_THE_END).measured);
   return weightRemark(study, contact, side, {
     found,
     joints: [...hips.joints, found.joint],
@@ -142,8 +134,11 @@ function atStand(study: Study, stand: WalkPanel): Finding {
     x: sideToGround(mass, { place: 0, legLength: leg.value }).x,
     plusMinus: rootSumSquare(mass.plusMinus / leg.value, (1 - mass.share) * REST_HANGS_WITHIN),
   };
-  const found = worst([bound(weight, rear, 1, 0), bound(weight, front, -1, 0)]);
-  if (found === null) return sound(about, bound(weight, rear, 1, 0).measured);
+  const found = worst([
+    bound(weight, rear, 1, PAST_THE_END),
+    bound(weight, front, -1, PAST_THE_END),
+  ]);
+  if (found === null) return sound(about, bound(weight, rear, 1, PAST_THE_END).measured);
   return weightRemark(study, stand, null, {
     found,
     joints: [found.joint],
