@@ -1,37 +1,45 @@
-import { PANEL } from "../../lib/body";
-import type { Point } from "../../lib/geometry";
+import { type Box, LABEL } from "../../lib/export";
+import type { Level } from "../../lib/gait";
 import styles from "./layer.module.css";
-import { LEAST_LABELLED_PX } from "./pointer-props";
-
-const LABEL_PX = { small: 12, large: 14 } as const;
-const SMALL_PAPER_PX = 150;
-const LETTER_EM = 0.62; // mean width of a bold letter: only keeps the label inside the paper
 
 export interface LayerLabelProps {
-  /** Middle of the words' baseline, panel units. */
-  readonly at: Point;
-  readonly pixel: number;
   readonly text: string;
+  /** Where the words stand, panel units. */
+  readonly box: Box;
+  readonly level: Level;
+  readonly pixel: number;
+  /** A number alone, with its level's sign before it: the remark is drawn when it is pointed at. */
+  readonly alone: boolean;
 }
 
-/** A few words on the drawing, kept inside the paper; none where it is too small to read them. */
-export function LayerLabel({ at, pixel, text }: LayerLabelProps) {
-  const paper = PANEL.width / pixel;
-  if (paper < LEAST_LABELLED_PX) return null;
-  const size = (paper < SMALL_PAPER_PX ? LABEL_PX.small : LABEL_PX.large) * pixel;
-  const half = (text.length * LETTER_EM * size) / 2;
-  const x = Math.min(PANEL.width - half, Math.max(half, at.x));
-  const y = Math.min(PANEL.height - 3 * pixel, at.y);
+/** A few words on the drawing, or the sign and the number of a remark that is not drawn whole. */
+export function LayerLabel({ text, box, level, pixel, alone }: LayerLabelProps) {
+  const size = box.height / LABEL.height;
+  const sign = LABEL.sign * pixel;
+  const x = box.x + LABEL.aside * pixel;
   return (
-    <text
-      className={styles.label}
-      x={x}
-      y={y}
-      fontSize={size}
-      strokeWidth={4 * pixel}
-      textAnchor="middle"
-    >
-      {text}
-    </text>
+    <g className={styles.pointer} data-level={level} data-number={alone}>
+      {alone && (
+        <path
+          className={styles.sign}
+          data-level={level}
+          strokeWidth={1.6 * pixel}
+          d={triangle(x, box.y + 0.18 * box.height, 0.72 * sign)}
+        />
+      )}
+      <text
+        className={styles.label}
+        x={x + (alone ? sign : 0)}
+        y={box.y + box.height - 0.28 * size}
+        fontSize={size}
+        strokeWidth={4 * pixel}
+      >
+        {text}
+      </text>
+    </g>
   );
+}
+
+function triangle(x: number, y: number, width: number): string {
+  return `M${x + width / 2} ${y}l${width / 2} ${0.85 * width}h${-width}z`;
 }

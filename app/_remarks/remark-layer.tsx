@@ -1,54 +1,29 @@
 "use client";
-import { type ComponentType, memo } from "react";
+import { memo } from "react";
 import { PANEL } from "../../lib/body";
-import type { CheckId } from "../../lib/gait";
-import { useReview } from "../_room";
+import { type Face, layOutRemarks, shapeOn, WHOLE_VIEW } from "../../lib/export";
+import { placeOf, type Remark, type Review } from "../../lib/gait";
+import type { Panel, Sheet } from "../../lib/sheet";
+import { useReview, useSheet } from "../_room";
 import { type LayerProps, useWorkspace } from "../_workspace";
-import { HipGap } from "./hip-gap";
+import { labelWords } from "./label-words";
 import styles from "./layer.module.css";
-import type { PointerProps } from "./pointer-props";
-import { PosePointer } from "./pose-pointer";
+import { LayerLabel } from "./layer-label";
+import { RemarkDrawing } from "./remark-drawing";
+import { remarkNumbers } from "./remark-numbers";
 import { seenAt } from "./seen-at";
-import { SlipArrow } from "./slip-arrow";
 import { SpotRings } from "./spot-rings";
-
-/** What points at a remark; null for what belongs to time, which is shown under the ruler. */
-const POINTERS: Readonly<Record<CheckId, ComponentType<PointerProps> | null>> = {
-  "missing-pose": null,
-  "pose-order": null,
-  "hip-order": HipGap,
-  "hip-range": null,
-  "weight-side": PosePointer,
-  "weight-front": PosePointer,
-  slide: SlipArrow,
-  float: PosePointer,
-  sink: PosePointer,
-  "foot-roll": PosePointer,
-  clearance: null,
-  "limb-length": null,
-  reach: null,
-  knee: null,
-  snap: null,
-  gaps: null,
-  symmetry: PosePointer,
-  loop: null,
-  hitch: null,
-  opposition: null,
-  tempo: null,
-  width: null,
-  views: null,
-  sides: null,
-  "lead-in": null,
-};
 
 /** Remarks on the drawing, where they happen. For the eye: the margin has the same in words. */
 export const RemarkLayer = memo(function RemarkLayer({ panel, view, width }: LayerProps) {
   const review = useReview();
-  const rank = useWorkspace((workspace) => workspace.remark);
-  const found = seenAt(review, panel.id);
+  const rank = useWorkspace((workspace) => workspace.glance ?? workspace.remark);
   const pointed = rank === null ? undefined : review.remarks[rank];
-  const rings = pointed?.spots.filter((spot) => spot.panel === panel.id && spot.view === view);
-  if (found.length === 0 && (rings === undefined || rings.length === 0)) return null;
+  const here = (remark: Remark) =>
+    remark.spots.some((spot) => spot.panel === panel.id && spot.view === view);
+  const found = seenAt(review, panel.id).filter(here);
+  const pointedHere = pointed !== undefined && here(pointed) ? pointed : null;
+  if (found.length === 0 && pointedHere === null) return null;
   const pixel = PANEL.width / width;
   return (
     <svg
@@ -57,21 +32,96 @@ export const RemarkLayer = memo(function RemarkLayer({ panel, view, width }: Lay
       aria-hidden="true"
       focusable="false"
     >
-      {found.map((remark) => {
-        const props = { remark, panel, view, pixel, pointed: remark === pointed };
-        const key = `${remark.check} ${remark.title} ${remark.panels.join(" ")}`;
-        const Pointer = POINTERS[remark.check];
-        return Pointer === null ? null : <Pointer key={key} {...props} />;
-      })}
-      {rings?.map(({ joints }) => (
-        <SpotRings
-          key={joints.join(" ")}
-          marks={panel.marks[view]}
-          joints={joints}
-          level={pointed?.level ?? "shows"}
-          pixel={pixel}
-        />
-      ))}
+      <Found found={found} pointed={pointedHere} {...{ panel, view, width }} />
+      {pointedHere?.spots
+        .filter((spot) => spot.panel === panel.id && spot.view === view)
+        .map(({ joints }) => (
+          <SpotRings
+            key={joints.join(" ")}
+            marks={panel.marks[view]}
+            joints={joints}
+            level={pointedHere.level}
+            pixel={pixel}
+          />
+        ))}
     </svg>
   );
 });
+
+interface FoundProps extends Pick<LayerProps, "panel" | "view" | "width"> {
+  readonly found: readonly Remark[];
+  readonly pointed: Remark | null;
+}
+
+const whole = (sheet: Sheet) => sheet;
+
+/** Sizes of a paper on screen, pixels: how large its words are, and whether there is room for any. */
+const LEAST_LABELLED_PX = 78;
+const SMALL_PAPER_PX = 150;
+const LABEL_PX = { small: 12, large: 14 } as const;
+
+/** So many are drawn whole in one view, and more would cover the figure. */
+const MOST_WHOLE = 2;
+
+/** The gravest are drawn whole, the others as numbers; the one that is pointed at alone is. */
+function Found({ found, pointed, panel, view, width }: FoundProps) {
+  const review = useReview();
+  const sheet = useSheet(whole);
+  const numbers = remarkNumbers(review);
+  const pixel = PANEL.width / width;
+  const size = width < SMALL_PAPER_PX ? LABEL_PX.small : LABEL_PX.large;
+  const face: Face = { size: size * pixel, weight: 700 };
+  const alone = pointed !== null && pointed.panels.at(-1) === panel.id;
+  const ordered = alone ? [pointed, ...found.filter((one) => one !== pointed)] : found;
+  const laid = layOutRemarks({
+    remarks: ordered.map((remark) => ({ remark })),
+    on: (remark) =>
+      shapeOn(remark, { panel, view, window: WHOLE_VIEW, ...groundOf(sheet, review) }),
+    window: WHOLE_VIEW,
+    pixel,
+    face,
+    mostWhole: alone ? 1 : MOST_WHOLE,
+    words: ({ remark }, drawn) => {
+      if (width < LEAST_LABELLED_PX) return "";
+      return drawn ? labelWords(remark) : String(numbers.get(remark) ?? "");
+    },
+  });
+  return (
+    <>
+      {laid.map(({ one: { remark }, shape, whole: drawn }) =>
+        drawn ? (
+          <RemarkDrawing
+            key={keyOf(remark)}
+            shape={shape}
+            level={remark.level}
+            pixel={pixel}
+            pointed={remark === pointed}
+          />
+        ) : null,
+      )}
+      {laid.map(({ one: { remark }, whole: drawn, text, box }) =>
+        text === "" ? null : (
+          <LayerLabel
+            key={keyOf(remark)}
+            {...{ text, box, pixel }}
+            level={remark.level}
+            alone={!drawn}
+          />
+        ),
+      )}
+    </>
+  );
+}
+
+function groundOf({ panels, head }: Sheet, { legLength }: Review) {
+  return {
+    panelOf: (id: string) => panels.find((panel) => panel.id === id),
+    stretchOf: (panel: Panel) => {
+      const place = placeOf(panel, head);
+      const leg = legLength.kind === "value" ? legLength.value : PANEL.plainLeg;
+      return { place: Number.isFinite(place) ? place : 0, legLength: leg };
+    },
+  };
+}
+
+const keyOf = ({ check, title, panels }: Remark): string => `${check} ${title} ${panels.join(" ")}`;

@@ -134,6 +134,7 @@ export const remarks = {
     `${parts} at ${pose}, frame ${frame}: open the remarks`,
   slips: (amount: string) => `slips ${amount}`,
   slidesBack: (amount: string) => `slides back ${amount}`,
+  higherOrLower: (lower: boolean, amount: string) => `${lower ? "−" : "+"}${amount}`,
 
   help: {
     link: "These readings are for drawing, not for assessing anyone's gait.",

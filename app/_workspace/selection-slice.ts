@@ -11,10 +11,13 @@ export interface SelectionSlice {
   readonly desk: boolean;
   /** The remark whose place is being pointed out (index in the review's ranked list), or null. */
   readonly remark: number | null;
+  /** The remark that the hand or the focus passes in the margin: drawn whole while it does, like one pointed out. */
+  readonly glance: number | null;
   pickPanel(panel: PanelId | null, view?: View): void;
   openDesk(panel: PanelId): void;
   leaveDesk(): void;
   pointOut(remark: number | null): void;
+  glanceAt(remark: number | null): void;
 }
 
 export const createSelectionSlice: StateCreator<Workspace, [], [], SelectionSlice> = (set) => ({
@@ -22,6 +25,7 @@ export const createSelectionSlice: StateCreator<Workspace, [], [], SelectionSlic
   view: "side",
   desk: false,
   remark: null,
+  glance: null,
   pickPanel: (panel, view) =>
     set(({ fitting }) => ({
       panel,
@@ -31,4 +35,5 @@ export const createSelectionSlice: StateCreator<Workspace, [], [], SelectionSlic
   openDesk: (panel) => set({ panel, desk: true, deskZoom: 1 }),
   leaveDesk: () => set({ desk: false }),
   pointOut: (remark) => set({ remark }),
+  glanceAt: (glance) => set({ glance }),
 });

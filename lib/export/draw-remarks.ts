@@ -1,21 +1,30 @@
 import type { Stretch } from "../body";
-import type { CheckId, Remark } from "../gait";
+import type { Remark } from "../gait";
 import type { View } from "../geometry";
 import type { Panel } from "../sheet";
-import { levelColour } from "./palette";
-import { pointAtHips } from "./point-at-hips";
-import { pointAtPose } from "./point-at-pose";
-import { pointAtSlip } from "./point-at-slip";
-import type { RemarkDrawing } from "./remark-drawing";
+import { drawRemarkShape } from "./draw-remark-shape";
+import { drawSign } from "./draw-sign";
+import { LABEL, type LaidRemark, layOutRemarks } from "./lay-out-remarks";
+import { levelColour, PALETTE } from "./palette";
+import { amountOf } from "./remark-shape";
+import { shapeOn } from "./shape-on";
 import { type Box, traceBox } from "./shapes";
 import type { Surface } from "./surface";
+import { drawText } from "./text-run";
+import type { Face } from "./typeface";
+
+/** A remark with its number where the page numbers them. */
+export interface PointedRemark {
+  readonly remark: Remark;
+  readonly key?: number;
+}
 
 /** The remarks to point at in one view of a panel. */
 export interface RemarksOnPanel {
   readonly panel: Panel;
   readonly view: View;
-  /** Remarks seen on this panel, each with its number where the page numbers them. */
-  readonly remarks: readonly { readonly remark: Remark; readonly key?: number }[];
+  /** Remarks seen on this panel, gravest first. */
+  readonly remarks: readonly PointedRemark[];
   /** Finds the panels that remarks compare with. */
   readonly panelById: ReadonlyMap<string, Panel>;
   /** The ground each panel looks at: see `groundUnder`. */
@@ -28,67 +37,66 @@ export interface RemarksOnPanel {
   readonly keepClear?: readonly Box[];
 }
 
+const LABEL_PX = 13;
+const NARROW_PX = 125; // on a narrower view the amount would cover the figure: its note tells it
+const MOST_WHOLE = 2; // in one view; the rest would cover the figure
+
 /**
- * Points at remarks on the drawing: a slip by the dashed footprint and an arrow from it, a hip
- * height by the other pose's line and the gap between, weight by its plumb line over the span of the
- * feet, a foot by its gap to the ground or its tilt. What belongs to the ruler is shown there.
+ * Points at remarks on the drawing: the gravest whole (a slip by the dashed footprint and an arrow from it, a
+ * level by the gap to it, a limb over the one it is held against), the others as a sign with their number.
+ * What belongs to the ruler is shown there.
  *
  * Units:   panel units
  */
 export function drawRemarks(surface: Surface, on: RemarksOnPanel): void {
-  const { remarks, panelById, keepClear = [], ...where } = on;
+  const { remarks, panel, view, window, pixel, keepClear = [] } = on;
   if (remarks.length === 0) return;
-  const covered = [...keepClear];
-  const drawn = new Map<CheckId, number>();
+  const narrow = window.width < NARROW_PX * pixel;
+  const face: Face = { size: LABEL_PX * pixel, weight: 700 };
+  const laid = layOutRemarks({
+    ...{ remarks, window, pixel, face, keepClear, mostWhole: MOST_WHOLE },
+    on: (remark) => shapeOn(remark, { panel, view, window, ...groundOf(on) }),
+    words: (one, whole) => (whole ? wordsOf(one, narrow) : `${one.key ?? ""}`),
+  });
   surface.save();
-  traceBox(surface, on.window);
+  traceBox(surface, window);
   surface.clip(); // a footprint far off must not run over the neighbours
-  for (const { remark, key = null } of remarks) {
-    const pointer = POINTERS[remark.check];
-    const earlier = panelById.get(remark.panels[0] ?? "");
-    if (pointer === null || earlier === undefined) continue;
-    if (earlier === on.panel && COMPARED.has(remark.check)) continue;
-    const slot = drawn.get(remark.check) ?? 0;
-    drawn.set(remark.check, slot + 1);
-    surface.save();
-    surface.strokeStyle = levelColour(remark.level);
-    surface.fillStyle = levelColour(remark.level);
-    surface.lineCap = "round";
-    pointer(surface, { ...where, remark, key, earlier, slot, covered });
-    surface.restore();
+  for (const { one, shape, whole } of laid) {
+    if (whole) drawRemarkShape(surface, shape, one.remark.level, pixel);
   }
+  for (const one of laid) drawLabel(surface, one, face, pixel);
   surface.restore();
 }
 
-type Pointer = (surface: Surface, drawing: RemarkDrawing) => void;
+function groundOf({ panelById, stretchOf }: RemarksOnPanel) {
+  return { panelOf: (id: string) => panelById.get(id), stretchOf };
+}
 
-const POINTERS: Readonly<Record<CheckId, Pointer | null>> = {
-  "missing-pose": null,
-  "pose-order": null,
-  "hip-order": pointAtHips,
-  "hip-range": null,
-  "weight-side": pointAtPose,
-  "weight-front": pointAtPose,
-  slide: pointAtSlip,
-  float: pointAtPose,
-  sink: pointAtPose,
-  "foot-roll": pointAtPose,
-  clearance: null,
-  "limb-length": null,
-  reach: null,
-  knee: null,
-  snap: null,
-  gaps: null,
-  symmetry: pointAtPose,
-  loop: null,
-  hitch: null,
-  opposition: null,
-  tempo: null,
-  width: null,
-  views: null,
-  sides: null,
-  "lead-in": null,
-};
+function wordsOf({ remark, key }: PointedRemark, narrow: boolean): string {
+  const amount = amountOf(remark.measured);
+  if (key === undefined) return amount;
+  return narrow ? `${key}` : `${key}: ${amount}`;
+}
 
-/** What is drawn against an earlier panel has nothing to show without one. */
-const COMPARED: ReadonlySet<CheckId> = new Set(["slide", "hip-order"]);
+/** The remark's number and how much it is, on a scrap of paper; before a number alone its level's sign. */
+function drawLabel(
+  surface: Surface,
+  { one: { remark }, text, box, whole }: LaidRemark<PointedRemark>,
+  face: Face,
+  pixel: number,
+): void {
+  if (text === "") return;
+  const { aside, sign } = LABEL;
+  surface.save();
+  traceBox(surface, box);
+  surface.fillStyle = PALETTE.paper;
+  surface.globalAlpha = 0.85;
+  surface.fill();
+  surface.restore();
+  const radius = sign * 0.4 * pixel;
+  const middle = { x: box.x + sign * 0.5 * pixel, y: box.y + box.height / 2 };
+  if (!whole) drawSign(surface, remark.level, middle, radius);
+  const x = box.x + (aside + (whole ? 0 : sign)) * pixel;
+  const y = box.y + box.height - 0.28 * face.size;
+  drawText(surface, { text, x, y, face, colour: levelColour(remark.level) });
+}

@@ -14,22 +14,25 @@ export {
   type PanelDrawing,
   WHOLE_VIEW,
 } from "./draw-panel";
-export { drawRemarks, type RemarksOnPanel } from "./draw-remarks";
+export { drawRemarks, type PointedRemark, type RemarksOnPanel } from "./draw-remarks";
 export { drawRuler, drawStem } from "./draw-ruler";
 export { drawSign, SIGN_WORDS, type SignKind } from "./draw-sign";
 export { drawStroke, fillOutline } from "./draw-stroke";
 export { embedFonts, type FontFace } from "./embed-fonts";
-export { freePlace } from "./free-place";
 export { groundUnder } from "./ground-under";
+export { LABEL, type LaidRemark, layOutRemarks, type RemarksInView } from "./lay-out-remarks";
 export { ONE_PAGE, type PageChoice, type PageFormat, pageFormat, UNIT_MM } from "./page-format";
 export type { PageWish } from "./page-frame";
 export { layOutPages, type PageLayout } from "./page-layout";
 export { pageSvg } from "./page-svg";
 export { inkColour, levelColour, levelWash, PALETTE, sideColour } from "./palette";
 export { type Orientation, PAPER_NAMES, PAPERS, type PaperName } from "./paper";
+export { placeLabel } from "./place-label";
+export type { Line, Path, RemarkShape, ShapeOn, ShapePanel } from "./point-at/shape";
 export { type KeyedRemark, keyRemarks, remarksOn, unanswered } from "./remark-keys";
-export { amountOf, type Line, type RemarkShape, remarkShape } from "./remark-shape";
+export { amountOf, remarkShape } from "./remark-shape";
 export { type Ruler, rulerX, spread } from "./ruler";
+export { type ShapePaper, shapeOn } from "./shape-on";
 export {
   type Box,
   traceArrowHead,

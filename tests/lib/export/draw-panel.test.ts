@@ -68,7 +68,7 @@ describe("a slip on the drawing", () => {
       pixel: 1,
     });
     // The arrow runs level under the ground line; a leg is 420 panel units on the captured sheet.
-    const [, from, to] = /M([\d.]+),1097 L([\d.]+),1097/.exec(paper.calls) ?? [];
+    const [, from, to] = /M([\d.]+),1110 L([\d.]+),1110/.exec(paper.calls) ?? [];
     const { legLength } = groundUnder(sheet)(panel);
     expect((Number(to) - Number(from)) / legLength).toBeCloseTo(slip.measured.value, 3);
     expect(paper.calls).toContain(`"3: ${(100 * slip.measured.value).toFixed(1)} %"`);

@@ -1,8 +1,16 @@
 import { describe, expect, it } from "vitest";
 import type { JointName, Side } from "../../../lib/body";
-import { amountOf, remarkShape } from "../../../lib/export";
-import { type CheckId, reviewWalk, type Walk } from "../../../lib/gait";
-import { lift, push, shift, walk } from "../../support/walk";
+import { amountOf, remarkShape, shapeOn, WHOLE_VIEW } from "../../../lib/export";
+import {
+  type CheckId,
+  placeOf,
+  type Remark,
+  reviewWalk,
+  type Walk,
+  type WalkPanel,
+} from "../../../lib/gait";
+import type { View } from "../../../lib/geometry";
+import { lift, type PanelName, push, raise, shift, unmark, walk } from "../../support/walk";
 
 const LEG = 420; // panel units, in the built walk
 const GROUND = 1080;
@@ -10,12 +18,23 @@ const HIPS = ["left-hip", "right-hip"] as const;
 const foot = (side: Side) =>
   (["ankle", "heel", "ball", "toe"] as const).map((part): JointName => `${side}-${part}`);
 
+type Pointed = Pick<Remark, "check" | "side" | "spots" | "panels" | "measured" | "expected">;
+
+/** A remark's shape on the panel where it is seen. */
+function shapeIn(judged: Walk, remark: Pointed, view: View = "side") {
+  const panelOf = (id: string) => judged.panels.find((panel) => panel.id === id);
+  const panel = panelOf(remark.panels.at(-1) ?? "");
+  if (panel === undefined) throw new Error("a remark is seen at a panel of its walk");
+  const stretchOf = (one: WalkPanel) => ({ place: placeOf(one, judged), legLength: LEG });
+  const on = shapeOn(remark, { panel, view, window: WHOLE_VIEW, panelOf, stretchOf });
+  return { shape: remarkShape(remark, on), panel };
+}
+
 /** The shape of the first remark of a check, in the view it speaks of, and what it was measured by. */
-function shapeOf(judged: Walk, check: CheckId, view: "side" | "front" = "side") {
+function shapeOf(judged: Walk, check: CheckId, view: View = "side") {
   const remark = reviewWalk(judged, "trade").remarks.find((one) => one.check === check);
-  const panel = judged.panels.find(({ id }) => id === remark?.panels.at(-1));
-  if (remark === undefined || panel === undefined) throw new Error(`no ${check} was remarked`);
-  return { shape: remarkShape(remark, panel, view), remark, panel };
+  if (remark === undefined) throw new Error(`no ${check} was remarked`);
+  return { ...shapeIn(judged, remark, view), remark };
 }
 
 describe("a remark on a pose", () => {
@@ -56,7 +75,7 @@ describe("a remark on a pose", () => {
     const { shape, remark } = shapeOf(pitched, "foot-roll");
     const [heel, level] = shape?.dashed[0] ?? [];
     expect(level?.y).toBe(heel?.y);
-    expect(shape?.solid[0]?.[1].y).toBeLessThan(heel?.y ?? 0);
+    expect(shape?.solid[0]?.[1]?.y).toBeLessThan(heel?.y ?? 0);
     expect(amountOf(remark.measured)).toBe("18°");
   });
 
@@ -65,3 +84,177 @@ describe("a remark on a pose", () => {
     expect(shapeOf(gone, "missing-pose").shape).toBeNull();
   });
 });
+
+describe("a slip on the paper", () => {
+  const FOOT: readonly JointName[] = ["right-heel", "right-ball", "right-toe"];
+  const slip: Pointed = {
+    ...{ check: "slide", side: "right", panels: ["right down", "right passing"] },
+    spots: [{ panel: "right passing", view: "side", joints: ["right-ball"] }],
+    ...{ measured: leg(0.08), expected: leg(0.05) },
+  };
+  const slipOf = (from: Walk) => shapeIn(from, slip).shape;
+  const length = (shape: ReturnType<typeof slipOf>) => {
+    const [from, to] = shape?.arrow ?? [];
+    return (to?.x ?? Number.NaN) - (from?.x ?? Number.NaN);
+  };
+
+  it("draws its arrow as long as the foot slipped, whichever way the ground went", () => {
+    expect(length(slipOf(walk()))).toBeCloseTo(0, 6);
+    const travelling = push(walk(), "right passing", FOOT, 0.08);
+    expect(length(slipOf(travelling))).toBeCloseTo(0.08 * LEG, 6);
+    const placed: Walk = {
+      ...travelling,
+      ...{ travel: "travelling", advance: 0 },
+      panels: travelling.panels.map((panel) => ({
+        ...panel,
+        place: (panel.frame - 1) * travelling.advance,
+      })),
+    };
+    expect(length(slipOf(placed))).toBeCloseTo(0.08 * LEG, 6);
+  });
+
+  it("leaves the footprint where the foot was put down, heel to toe", () => {
+    const xs = slipOf(push(walk(), "right passing", FOOT, 0.08))?.dashed[0]?.map(({ x }) => x);
+    const still = walk().panels.find(({ id }) => id === "right passing")?.marks.side;
+    expect(Math.min(...(xs ?? []))).toBeCloseTo((still?.["right-heel"]?.x ?? Number.NaN) - 12, 6);
+    expect(Math.max(...(xs ?? []))).toBeCloseTo((still?.["right-toe"]?.x ?? Number.NaN) + 12, 6);
+  });
+
+  it("draws no footprint of a foot whose heel is not marked, and nothing without the mark", () => {
+    expect(slipOf(unmark(walk(), "right down", ["right-heel"]))?.dashed).toEqual([]);
+    expect(slipOf(unmark(walk(), "right passing", ["right-ball"]))).toBeNull();
+  });
+});
+
+describe("a remark against another pose", () => {
+  it("stands its hip levels at the heights that were read", () => {
+    const { shape, panel } = shapeOf(raise(walk(), "left down", 0.06), "hip-order");
+    expect(panel.id).toBe("left down");
+    expect(shape?.solid[0]?.[0]?.y).toBeCloseTo(GROUND - 0.97 * LEG, 6);
+    expect(shape?.dashed[0]?.[0]?.y).toBeCloseTo(GROUND - 0.93 * LEG, 6);
+    expect(shape?.area?.height).toBeCloseTo(0.04 * LEG, 6);
+  });
+
+  it("draws the range of the hips at the later of its two extremes", () => {
+    const hips = ["left-hip", "right-hip"] as const;
+    const { shape } = shapeIn(walk(), remarkOf("hip-range", ["left down", "left up"], hips));
+    expect((shape?.area?.height ?? 0) / LEG).toBeCloseTo(0.05, 6); // 0.96 over 0.91
+  });
+
+  it("hangs the partner's limb from the same joint", () => {
+    const own = ["left-hip", "left-knee", "left-ankle"] as const;
+    const partner = ["right-hip", "right-knee", "right-ankle"] as const;
+    const at = { ...remarkOf("symmetry", ["left passing", "right passing"], partner) };
+    const spots = [{ panel: "left passing", view: "side" as const, joints: own }, ...at.spots];
+    const { shape } = shapeIn(walk(), { ...at, spots });
+    expect(shape?.dashed[0]?.[0]).toEqual(shape?.solid[0]?.[0]);
+    expect(shape?.dashed[0]).toHaveLength(3);
+  });
+
+  it("points from where the first pose has the joint to where the last has it", () => {
+    const open = push(walk(), "end", ["left-wrist"], 0.1);
+    const { shape } = shapeIn(open, remarkOf("loop", ["left contact", "end"], ["left-wrist"]));
+    const [from, to] = shape?.arrow ?? [];
+    expect(((to?.x ?? 0) - (from?.x ?? 0)) / LEG).toBeCloseTo(0.1, 6);
+    expect(shape?.rings).toEqual([from]);
+  });
+
+  it("crosses two marks that changed sides, and says whose each is", () => {
+    const knees = ["left-knee", "right-knee"] as const;
+    const { shape } = shapeIn(walk(), remarkOf("sides", ["left down", "left passing"], knees));
+    expect(shape?.letters.map(({ text }) => text)).toEqual(["L", "R"]);
+    expect(shape?.dashed).toHaveLength(2);
+  });
+
+  it("follows the hips from the panel before, over the ground that went by", () => {
+    const hips = ["left-hip", "right-hip"] as const;
+    const { shape } = shapeIn(walk(), remarkOf("hitch", ["left down", "left passing"], hips));
+    const [from, to] = shape?.dashed[0] ?? [];
+    expect(((to?.x ?? 0) - (from?.x ?? 0)) / LEG).toBeCloseTo(0.18, 6); // a quarter of a step of 0.72
+  });
+});
+
+describe("a remark on a limb or a span", () => {
+  it("lays the bone's right length beside it", () => {
+    const shank = remarkOf("limb-length", ["left passing"], ["left-knee", "left-ankle"]);
+    const longer = { ...shank, measured: { value: 0.25, plusMinus: 0, unit: "share" as const } };
+    const { shape } = shapeIn(walk(), longer);
+    const drawn = lengthOf(shape?.solid[0]);
+    expect(lengthOf(shape?.dashed[0]) / drawn).toBeCloseTo(1 / 1.25, 6);
+    expect(lengthOf(shape?.arrow ?? undefined) / drawn).toBeCloseTo(1 - 1 / 1.25, 6);
+  });
+
+  it("points from the straight leg to a knee that is bent the wrong way", () => {
+    const leg = ["left-hip", "left-knee", "left-ankle"] as const;
+    const { shape } = shapeIn(walk(), remarkOf("knee", ["left passing"], leg));
+    const [from, to] = shape?.arrow ?? [];
+    const knee = walk().panels.find(({ id }) => id === "left passing")?.marks.side["left-knee"];
+    expect(to).toEqual({ x: knee?.x, y: knee?.y });
+    expect((to?.x ?? 0) - (from?.x ?? 0)).toBeGreaterThan(0);
+  });
+
+  it("spans the feet under the ground, from the front where that is asked", () => {
+    const feet = ["left-ankle", "right-ankle"] as const;
+    const { shape } = shapeIn(walk(), remarkOf("width", ["left passing"], feet, "front"), "front");
+    const xs = shape?.solid[0]?.map(({ x }) => x) ?? [];
+    expect((Math.max(...xs) - Math.min(...xs)) / LEG).toBeCloseTo(0.11, 6);
+    expect(shape?.label.y).toBeGreaterThan(GROUND);
+  });
+
+  it("holds the heights of both views against each other, in each of them", () => {
+    const raised = lift(walk(), "left passing", ["left-knee"], 0);
+    const both: Pointed = {
+      ...remarkOf("views", ["left passing"], ["left-knee"]),
+      spots: (["side", "front"] as const).map((view) => ({
+        panel: "left passing",
+        view,
+        joints: ["left-knee" as const],
+      })),
+    };
+    for (const view of ["side", "front"] as const) {
+      const { shape } = shapeIn(raised, both, view);
+      expect(shape?.dashed[0]?.[0]?.y).toBeCloseTo(shape?.solid[0]?.[0]?.y ?? Number.NaN, 6);
+    }
+  });
+
+  it("draws nothing where a mark is missing", () => {
+    const arm = remarkOf("opposition", ["left contact"], ["left-wrist", "left-toe"]);
+    expect(shapeIn(walk(), arm).shape?.rings).toHaveLength(2);
+    expect(shapeIn(unmark(walk(), "left contact", ["left-wrist"]), arm).shape).toBeNull();
+  });
+});
+
+describe("an amount on a label", () => {
+  it.each([
+    ["share", 0.125, "12.5 %"],
+    ["frames", 1, "1 frame"],
+    ["frames", 2.5, "2.5 frames"],
+    ["rad/frame", Math.PI / 18, "10° a frame"],
+    ["leg/frame", 0.061, "6.1 % a frame"],
+    ["times", 3.2, "3.2×"],
+    ["number", 0.517, "0.52"],
+    ["poses", 2, "2 poses"],
+    ["m/s", 1.234, "1.23 m/s"],
+  ] as const)("says its unit: %s", (unit, value, text) => {
+    expect(amountOf({ value, plusMinus: 0, unit })).toBe(text);
+  });
+});
+
+function leg(value: number) {
+  return { value, plusMinus: 0, unit: "leg" as const };
+}
+
+function remarkOf(
+  check: CheckId,
+  panels: readonly PanelName[],
+  joints: readonly JointName[],
+  view: View = "side",
+): Pointed {
+  const spots = panels.map((panel) => ({ panel, view, joints }));
+  return { check, side: "left", panels, spots, measured: leg(0.1), expected: leg(0.05) };
+}
+
+function lengthOf(path: readonly { readonly x: number; readonly y: number }[] | undefined): number {
+  const [from, to] = path ?? [];
+  return Math.hypot((to?.x ?? 0) - (from?.x ?? 0), (to?.y ?? 0) - (from?.y ?? 0));
+}

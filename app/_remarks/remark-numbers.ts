@@ -1,0 +1,14 @@
+import { keyRemarks } from "../../lib/export";
+import type { Remark, Review } from "../../lib/gait";
+
+const known = new WeakMap<Review, ReadonlyMap<Remark, number>>();
+
+/** The number that margin, paper and print know each remark by; tidy ones have none. */
+export function remarkNumbers(review: Review): ReadonlyMap<Remark, number> {
+  const numbered = known.get(review);
+  if (numbered !== undefined) return numbered;
+  const panels = review.hipCurve.points.map(({ panel }) => ({ id: panel }));
+  const numbers = new Map(keyRemarks(review, panels).map(({ remark, key }) => [remark, key]));
+  known.set(review, numbers);
+  return numbers;
+}

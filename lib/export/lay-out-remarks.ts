@@ -1,0 +1,70 @@
+import { bonesOf } from "../body";
+import type { Remark } from "../gait";
+import { placeLabel } from "./place-label";
+import type { Path, RemarkShape, ShapeOn } from "./point-at/shape";
+import { remarkShape } from "./remark-shape";
+import type { Box } from "./shapes";
+import { type Face, measureShipped } from "./typeface";
+
+/** The remarks to point at in one view of a panel. */
+export interface RemarksInView<R extends { readonly remark: Remark }> {
+  /** Gravest first. */
+  readonly remarks: readonly R[];
+  readonly on: (remark: Remark) => ShapeOn;
+  readonly window: Box;
+  /** Panel units a pixel of the result. */
+  readonly pixel: number;
+  readonly face: Face;
+  /** So many are drawn whole, the others as a sign with a number. */
+  readonly mostWhole: number;
+  /** What a whole one's label says, and a sign's number; empty where there is no room for words. */
+  readonly words: (one: R, whole: boolean) => string;
+  /** Places that labels keep clear of, panel units. */
+  readonly keepClear?: readonly Box[];
+}
+
+/** A remark with its drawing and the place of its words. Units: panel units. */
+export interface LaidRemark<R> {
+  readonly one: R;
+  readonly shape: RemarkShape;
+  readonly whole: boolean;
+  readonly text: string;
+  readonly box: Box;
+}
+
+/** Pixels about a label's words, and the level's sign before a number. */
+export const LABEL = { aside: 2, height: 1.18, sign: 13 } as const;
+
+/**
+ * Lays out what points at the remarks of one view: the gravest are drawn whole, the others as small signs
+ * with their number. No words lie on others, and on the figure only where there is no other room.
+ *
+ * Units:   panel units
+ */
+export function layOutRemarks<R extends { readonly remark: Remark }>(
+  view: RemarksInView<R>,
+): readonly LaidRemark<R>[] {
+  const { remarks, on, window, pixel, face, mostWhole, words, keepClear = [] } = view;
+  const shaped = remarks.flatMap((one) => {
+    const at = on(one.remark);
+    const shape = remarkShape(one.remark, at);
+    return shape === null ? [] : [{ one, shape, marks: at.panel.marks[at.view] }];
+  });
+  const taken = [...keepClear];
+  const figure: Path[] = bonesOf(shaped[0]?.marks ?? {}).map(({ start, end }) => [start, end]);
+  const pointers = shaped.slice(0, mostWhole).flatMap(({ shape }) => linesOf(shape));
+  const lines = [...figure, ...pointers];
+  return shaped.map(({ one, shape }, index) => {
+    const whole = index < mostWhole;
+    const text = words(one, whole);
+    const aside = (2 * LABEL.aside + (whole ? 0 : LABEL.sign)) * pixel;
+    const size = { width: measureShipped(text, face) + aside, height: face.size * LABEL.height };
+    const box = placeLabel(size, shape.label, { taken, lines, frame: window });
+    if (text !== "") taken.push(box);
+    return { one, shape, whole, text, box };
+  });
+}
+
+function linesOf({ dashed, solid, arrow }: RemarkShape): readonly Path[] {
+  return [...dashed, ...solid, ...(arrow === null ? [] : [arrow])];
+}
