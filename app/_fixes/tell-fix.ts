@@ -21,6 +21,7 @@ function sentence(change: FixChange, of: (id: string) => Panel | undefined): rea
   if (change.kind === "add-panel") {
     return [words.adds(common.pose[change.pose], change.frame)];
   }
+  if (change.kind === "advance") return [words.advances(change.advance)];
   const panel = of(change.panel);
   if (panel === undefined) return [];
   switch (change.kind) {

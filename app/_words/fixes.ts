@@ -11,6 +11,8 @@ export const fixes = {
   slides: (from: number, to: number) => `Frame ${from} goes to ${to}.`,
   relabels: (frame: number, pose: string, side: string | null) =>
     `Frame ${frame} becomes ${side === null ? pose : `${pose}, weight on ${side}`}.`,
+  advances: (legs: number) =>
+    `The ground goes by at ${legs.toFixed(3)} of a leg a frame; no drawing is touched.`,
   adds: (pose: string, frame: number) => `A new ${pose} at frame ${frame}, to be drawn.`,
   willRedraw: (frames: readonly number[]) =>
     `The ink stays: ${frames.length === 1 ? `frame ${frames[0]}` : `frames ${frames.join(", ")}`} will be to redraw.`,

@@ -12,8 +12,10 @@ import type { Walk, WalkPanel } from "./walk";
  */
 export function applyFix(walk: Walk, { changes }: Pick<Fix, "changes">): Walk {
   const panels = changes.reduce<readonly WalkPanel[]>(changed, walk.panels);
+  const set = changes.findLast((change) => change.kind === "advance");
   return {
     ...walk,
+    advance: set?.advance ?? walk.advance,
     panels: panels.toSorted(inOrder),
   };
 }
@@ -30,12 +32,13 @@ function changed(panels: readonly WalkPanel[], change: FixChange): readonly Walk
     const { kind: _, ...added } = change;
     return [...panels, { id: `added ${added.pose} ${added.frame}`, ...added }];
   }
+  if (change.kind === "advance") return panels;
   return panels.map((panel) => (panel.id === change.panel ? changedPanel(panel, change) : panel));
 }
 
 function changedPanel(
   panel: WalkPanel,
-  change: Exclude<FixChange, { kind: "add-panel" }>,
+  change: Exclude<FixChange, { kind: "add-panel" | "advance" }>,
 ): WalkPanel {
   switch (change.kind) {
     case "move-marks": {

@@ -7,7 +7,9 @@ import { fixHips } from "./fixes/fix-hips";
 import { fixLabels } from "./fixes/fix-labels";
 import { fixMissing } from "./fixes/fix-missing";
 import { fixSlide } from "./fixes/fix-slide";
+import { fixTempo } from "./fixes/fix-tempo";
 import { fixWeight } from "./fixes/fix-weight";
+import { fixWidth } from "./fixes/fix-width";
 import type { Proposal } from "./fixes/proposal";
 import { reviewWalk } from "./review-walk";
 import { type Study, studyWalk } from "./study";
@@ -37,8 +39,8 @@ const FIXES: Readonly<
   loop: null,
   hitch: null,
   opposition: null,
-  tempo: null,
-  width: null,
+  tempo: fixTempo,
+  width: fixWidth,
   views: null,
   sides: null,
   "lead-in": null,

@@ -17,6 +17,8 @@ export type FixChange =
       readonly view: View;
       readonly marks: readonly MovedMark[];
     }
+  /** How far the ground goes by a frame, leg lengths; no panel is touched. */
+  | { readonly kind: "advance"; readonly advance: number }
   | { readonly kind: "slide"; readonly panel: string; readonly frame: Frame }
   /** The ground x of a panel's middle, so that its drawing stays on the ground when its stem moves. */
   | { readonly kind: "place"; readonly panel: string; readonly place: number }

@@ -23,7 +23,7 @@ export interface FootTold {
  * (317 steps of 15 people, real-walk statistics). A swinging foot may well be lower: its clearance is
  * 2.1 ± 0.9 cm, so a low foot is not known to bear.
  */
-const OFF_THE_GROUND = 0.02;
+export const OFF_THE_GROUND = 0.02;
 
 /** How far a foot may pitch and still be flat, radians (10°): the board's rule for a standing foot. */
 const FLAT_WITHIN = (10 * Math.PI) / 180;

@@ -4,12 +4,15 @@ import { footRoll } from "./foot-roll";
 import { gaps } from "./gaps";
 import { hipOrder } from "./hip-order";
 import { missingPose } from "./missing-pose";
+import { opposition } from "./opposition";
 import { poseOrder } from "./pose-order";
 import { sink } from "./sink";
 import { slide } from "./slide";
 import { symmetry } from "./symmetry";
+import { tempo } from "./tempo";
 import { weightFront } from "./weight-front";
 import { weightSide } from "./weight-side";
+import { width } from "./width";
 
 /** Every check there is. A new one is added here, and to `CheckId`. */
 export const CHECKS: readonly Check[] = [
@@ -24,4 +27,7 @@ export const CHECKS: readonly Check[] = [
   footRoll,
   gaps,
   symmetry,
+  opposition,
+  tempo,
+  width,
 ];

@@ -1,6 +1,6 @@
 import type * as Y from "yjs";
 import type { Fix, FixChange } from "../../gait";
-import { ID_FIELD, MARK_FIELD, PANEL_FIELDS } from "../fields";
+import { HEAD_FIELDS, ID_FIELD, MARK_FIELD, PANEL_FIELDS } from "../fields";
 import { emptyPanel } from "../lay-out";
 import { markKey } from "../read-panel";
 import { requireField } from "../require-field";
@@ -39,6 +39,8 @@ function prepared(doc: Y.Doc, change: FixChange, newId: () => PanelId): () => vo
       return moveMarks(doc, change);
     case "add-panel":
       return addPanel(doc, change, newId());
+    case "advance":
+      return setAdvance(doc, change);
     case "slide":
       return setFields(doc, change.panel, { frame: change.frame });
     case "place":
@@ -61,6 +63,11 @@ function moveMarks(doc: Y.Doc, { panel, view, marks }: Of<"move-marks">): () => 
     for (const { key, triple } of moved) map.set(key, [...triple]);
     if (moved.length > 0) leaveToRedraw(doc, panel, [view]);
   };
+}
+
+function setAdvance(doc: Y.Doc, { advance }: Of<"advance">): () => void {
+  requireField("applyFix", "an advance that is", HEAD_FIELDS.advance, advance);
+  return () => headOf(doc).set("advance", advance);
 }
 
 function setFields(

@@ -153,6 +153,7 @@ describe("a walk", () => {
       "sink",
       "slide",
       "symmetry",
+      "tempo",
       "weight-front",
       "weight-side",
     ]);

@@ -1,0 +1,46 @@
+import { limbJoint, otherSide } from "../../body";
+import { rootSumSquare } from "../../geometry";
+import type { Step } from "../step";
+import type { Study } from "../study";
+import type { WalkPanel } from "../walk";
+import { drawnBetween } from "./drawn-step";
+
+/** A step as the ground has it and as it is drawn. Leg lengths. */
+export interface GroundPassed {
+  /** Heel to heel along the ground, by where the panels stand. */
+  readonly ground: number;
+  /** Heel to heel as the contact that ends the step draws it. */
+  readonly drawn: number;
+  /** Of both, from the marks alone. */
+  readonly plusMinus: number;
+}
+
+/** A step, both of its contacts, and what passed; null where marks are missing. */
+export interface StepPassed {
+  readonly step: Step;
+  readonly next: WalkPanel;
+  readonly passed: GroundPassed | null;
+}
+
+/**
+ * The steps as the ground has them, by the advance or by the panels' places, and as their ends draw them.
+ *
+ * Shapes:  whole steps in their order
+ * Units:   leg lengths
+ * Errors:  none
+ */
+export function groundPassed(study: Study): readonly StepPassed[] {
+  return study.steps.flatMap((step): StepPassed[] => {
+    const { contact, next, weightOn } = step;
+    if (next === null || weightOn === null) return [];
+    const lands = otherSide(weightOn);
+    const from = study.ground(contact, limbJoint(weightOn, "heel"));
+    const to = study.ground(next, limbJoint(lands, "heel"));
+    const drawn = drawnBetween(study, next, lands);
+    if (from === null || to === null || drawn === null || !(drawn.length > 0)) {
+      return [{ step, next, passed: null }];
+    }
+    const plusMinus = rootSumSquare(from.plusMinus, to.plusMinus, drawn.plusMinus);
+    return [{ step, next, passed: { ground: to.x - from.x, drawn: drawn.length, plusMinus } }];
+  });
+}
