@@ -1,4 +1,4 @@
-import { type Review, reviewWalk, YARDSTICKS, type Yardstick } from "../lib/gait";
+import { type Review, reviewWalk, SHEET_YARDSTICKS, type Yardstick } from "../lib/gait";
 import { type HandedSheet, walkOf } from "../lib/sheet";
 import { checkReport } from "./check-report";
 import { checkWords } from "./check-words";
@@ -46,9 +46,9 @@ export async function checkFiles(args: readonly string[], io: Io): Promise<numbe
 }
 
 function yardstickOf(asked: string | undefined): Yardstick | undefined {
-  const found = YARDSTICKS.find((name) => name === asked);
+  const found = SHEET_YARDSTICKS.find((name) => name === asked);
   if (asked !== undefined && found === undefined) {
-    throw new Trouble(`expected --yardstick ${YARDSTICKS.join(" or ")}, got "${asked}"`);
+    throw new Trouble(`expected --yardstick ${SHEET_YARDSTICKS.join(" or ")}, got "${asked}"`);
   }
   return found;
 }

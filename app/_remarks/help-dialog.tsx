@@ -1,6 +1,6 @@
 "use client";
 import type { ReactNode } from "react";
-import { YARDSTICKS } from "../../lib/gait";
+import { SHEET_YARDSTICKS } from "../../lib/gait";
 import { Dialog } from "../_controls";
 import { common, remarks as words } from "../_words";
 import styles from "./help.module.css";
@@ -52,7 +52,7 @@ export function HelpDialog({ keys, signs, onClose }: HelpDialogProps) {
           </ul>
           <h3>{help.yardsticks.heading}</h3>
           <Terms
-            list={YARDSTICKS.map((name) => [
+            list={SHEET_YARDSTICKS.map((name) => [
               words.yardstick.name[name],
               words.yardstick.means[name],
             ])}

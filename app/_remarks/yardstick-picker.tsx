@@ -1,6 +1,6 @@
 "use client";
 import { useId } from "react";
-import { YARDSTICKS } from "../../lib/gait";
+import { SHEET_YARDSTICKS } from "../../lib/gait";
 import { amendHead } from "../../lib/sheet";
 import { useMayDraw, useRoom, useSheet } from "../_room";
 import { remarks as words } from "../_words";
@@ -16,7 +16,7 @@ export function YardstickPicker() {
     <fieldset className={styles.yardstick} disabled={!mayDraw}>
       <legend>{words.yardstick.label}</legend>
       <div className={styles.choice}>
-        {YARDSTICKS.map((offered) => (
+        {SHEET_YARDSTICKS.map((offered) => (
           <label key={offered}>
             <input
               type="radio"

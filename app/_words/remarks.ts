@@ -91,11 +91,19 @@ export const remarks = {
 
   yardstick: {
     label: "Yardstick",
-    name: { trade: "trade", life: "life" } satisfies Record<Yardstick, string>,
+    name: {
+      trade: "trade",
+      life: "life",
+      "this-walk": "this walk",
+      version: "a version",
+    } satisfies Record<Yardstick, string>,
     means: {
       trade:
         "How animators pose a walk: down lowest, up highest, poses evenly timed. The usual choice.",
       life: "How people walk: measured on 72 captured walks of 15 people. The rise is smaller, passing comes later.",
+      "this-walk":
+        "The walk's own step is the rule: the first that was approved, or the first complete one. Remarks say where the walk breaks it.",
+      version: "Another walk is the rule: a version, another sheet or a captured walk.",
     } satisfies Record<Yardstick, string>,
   },
 

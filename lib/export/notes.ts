@@ -6,6 +6,7 @@ import type { KeptEntry } from "./kept-entries";
 import { HEADING, type Note, type NoteWish, noteOf, WHERE, WHY } from "./note";
 import { levelColour, PALETTE } from "./palette";
 import { type Keyed, type KeyedRemark, unanswered } from "./remark-keys";
+import { YARDSTICK_NAMES } from "./sheet-words";
 import type { MeasureText } from "./typeface";
 
 /** What the notes are made from. */
@@ -131,7 +132,9 @@ function framesInWords(frames: readonly number[], head: SheetHead): string {
 }
 
 function soundNote({ yardstick }: Review): NoteWish {
-  return { paragraphs: [heading(`Nothing to remark by the yardstick ${yardstick}.`)] };
+  return {
+    paragraphs: [heading(`Nothing to remark by the yardstick ${YARDSTICK_NAMES[yardstick]}.`)],
+  };
 }
 
 function tidyNote(count: number): NoteWish {

@@ -1,4 +1,4 @@
-import { type Tempo, tempo } from "../gait";
+import { type Tempo, tempo, type Yardstick } from "../gait";
 import type { SheetHead } from "../sheet";
 
 /**
@@ -35,17 +35,27 @@ const KIND_WORDS: Readonly<Record<SheetHead["kind"], string>> = {
   free: "free walk",
 };
 
-const YARDSTICK_WORDS: Readonly<Record<SheetHead["yardstick"], string>> = {
+const YARDSTICK_WORDS: Readonly<Record<Yardstick, string>> = {
   trade: "held against the trade's handbooks",
   life: "held against captured walks (life)",
+  "this-walk": "held against this walk's own step",
+  version: "held against another walk",
+};
+
+/** A yardstick as a person reads it. */
+export const YARDSTICK_NAMES: Readonly<Record<Yardstick, string>> = {
+  trade: "trade",
+  life: "life",
+  "this-walk": "this walk",
+  version: "a version",
 };
 
 /** What the sheet is and how it is read: "Plain walk on the spot · yardstick trade: …". */
-export function natureWords(head: SheetHead, yardstick: SheetHead["yardstick"]): string {
+export function natureWords(head: SheetHead, yardstick: Yardstick): string {
   const kind = KIND_WORDS[head.kind];
   const travel = head.travel === "on-the-spot" ? "on the spot" : "travelling";
   const walk = `${kind.charAt(0).toUpperCase()}${kind.slice(1)}, ${travel}`;
-  return `${walk} · Yardstick ${yardstick}: ${YARDSTICK_WORDS[yardstick]}`;
+  return `${walk} · Yardstick ${YARDSTICK_NAMES[yardstick]}: ${YARDSTICK_WORDS[yardstick]}`;
 }
 
 /** The walk's name, or that it has none. */

@@ -1,7 +1,7 @@
 import { type Frame, nearestDrawn, STEP_POSES, type StepPose } from "../motion";
 import { POSE_SHARES } from "./pose-shares";
 import type { Step } from "./step";
-import type { Walk, WalkPanel, Yardstick } from "./walk";
+import type { CommonYardstick, Walk, WalkPanel } from "./walk";
 
 /** A panel of a step, with the drawn frame nearest to where the yardstick puts its pose. */
 export interface Timed {
@@ -18,7 +18,7 @@ export interface Timed {
  */
 export function expectedFrames(
   step: Step,
-  yardstick: Yardstick,
+  yardstick: CommonYardstick,
   { exposure }: Pick<Walk, "exposure">,
 ): readonly Timed[] | null {
   const { contact, next } = step;
@@ -46,7 +46,11 @@ export function stepFrames({ contact, next }: Step): number | null {
 }
 
 /** An up drawn after the passing is the trade's: life has its highest hips before, and no rule here. */
-function isStylised(pose: StepPose, { panels, passing, up }: Step, yardstick: Yardstick): boolean {
+function isStylised(
+  pose: StepPose,
+  { panels, passing, up }: Step,
+  yardstick: CommonYardstick,
+): boolean {
   if (pose !== "up" || yardstick !== "life" || passing === null || up === null) return false;
   return panels.indexOf(up) > panels.indexOf(passing);
 }

@@ -11,6 +11,7 @@ import { fixTempo } from "./fixes/fix-tempo";
 import { fixWeight } from "./fixes/fix-weight";
 import { fixWidth } from "./fixes/fix-width";
 import type { Proposal } from "./fixes/proposal";
+import type { Against } from "./pattern";
 import { reviewWalk } from "./review-walk";
 import { type Study, studyWalk } from "./study";
 import type { Walk, Yardstick } from "./walk";
@@ -55,13 +56,13 @@ const FIXES: Readonly<
  * Errors:  none; a remark of another walk answers null
  * Cost:    a review for each way that is tried: ask for the remark in hand, not for all of them
  */
-export function fixFor(walk: Walk, remark: Remark): Fix | null {
+export function fixFor(walk: Walk, remark: Remark, against: Against = NOTHING): Fix | null {
   const propose = FIXES[remark.check];
   if (propose === null) return null;
-  const proposals = propose(studyWalk(walk, remark.yardstick), remark);
-  const before = remarksBefore(walk, remark.yardstick);
+  const proposals = propose(studyWalk(walk, remark.yardstick, against), remark);
+  const before = remarksBefore(walk, remark.yardstick, against);
   const settling = proposals.flatMap((fix) => {
-    const { remarks } = reviewWalk(applyFix(walk, fix), remark.yardstick);
+    const { remarks } = reviewWalk(applyFix(walk, fix), remark.yardstick, [], against);
     if (remarks.some((one) => nameOf(one) === nameOf(remark))) return [];
     const fresh = remarks.filter((one) => !before.has(leveled(one)));
     return fresh.some(({ level }) => level === "shows") ? [] : [{ fix, fresh: fresh.length }];
@@ -69,15 +70,26 @@ export function fixFor(walk: Walk, remark: Remark): Fix | null {
   return (settling.find(({ fresh }) => fresh === 0) ?? settling[0])?.fix ?? null;
 }
 
-/** What was remarked on a walk before any fix, for as long as somebody holds the walk. */
-const knownRemarks = new WeakMap<Walk, Map<Yardstick, ReadonlySet<string>>>();
-
-function remarksBefore(walk: Walk, yardstick: Yardstick): ReadonlySet<string> {
-  const known = knownRemarks.get(walk) ?? new Map<Yardstick, ReadonlySet<string>>();
-  const before = known.get(yardstick) ?? new Set(reviewWalk(walk, yardstick).remarks.map(leveled));
-  knownRemarks.set(walk, known.set(yardstick, before));
-  return before;
+/** What was remarked on a walk before any fix. */
+interface Before {
+  readonly yardstick: Yardstick;
+  readonly against: Against;
+  readonly remarks: ReadonlySet<string>;
 }
+
+/** Known for as long as somebody holds the walk; of the review that was last asked for. */
+const knownRemarks = new WeakMap<Walk, Before>();
+
+function remarksBefore(walk: Walk, yardstick: Yardstick, against: Against): ReadonlySet<string> {
+  const known = knownRemarks.get(walk);
+  if (known?.yardstick === yardstick && known.against === against) return known.remarks;
+  const remarks = new Set(reviewWalk(walk, yardstick, [], against).remarks.map(leveled));
+  knownRemarks.set(walk, { yardstick, against, remarks });
+  return remarks;
+}
+
+/** What a fix that goes by no other walk is asked with: the same each time, so that its review is known. */
+const NOTHING: Against = {};
 
 /** What two reviews know a remark by: its check, its side, and the panel where it is seen. */
 function nameOf({ check, side, panels }: Remark): string {

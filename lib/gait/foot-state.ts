@@ -5,7 +5,7 @@ import { footPoints, isWholeFoot, lowest, needsFoot } from "./foot";
 import { footPitch } from "./panel-readings";
 import type { Step } from "./step";
 import type { Study } from "./study";
-import type { WalkPanel, Yardstick } from "./walk";
+import type { CommonYardstick, WalkPanel } from "./walk";
 
 /** How a foot meets the ground: on its heel, flat, on its ball and toe, or not at all. */
 export const FOOT_STATES = ["heel", "flat", "toe", "air"] as const;
@@ -82,11 +82,11 @@ function byPitch({ marks }: WalkPanel, side: Side): FootState | null {
  * foot that lands is still on its heel, and the other has not left.
  * Source: the phases of walking, Perry: loading response to 12 % of the stride, opposite toe-off at 12 %
  */
-const CARRIES: Readonly<Record<Yardstick, { readonly down: FootState }>> = {
+const CARRIES: Readonly<Record<CommonYardstick, { readonly down: FootState }>> = {
   trade: { down: "flat" },
   life: { down: "heel" },
 };
-const LEAVES: Readonly<Record<Yardstick, { readonly down: FootState }>> = {
+const LEAVES: Readonly<Record<CommonYardstick, { readonly down: FootState }>> = {
   trade: { down: "air" },
   life: { down: "toe" },
 };
@@ -97,16 +97,16 @@ function byLabel(study: Study, panel: WalkPanel, side: Side): FootState | null {
   if (weightOn === null) return null;
   const carries = side === weightOn;
   if (pose === "contact") return carries ? "heel" : "toe";
-  if (pose === "down") return (carries ? CARRIES : LEAVES)[study.yardstick].down;
+  if (pose === "down") return (carries ? CARRIES : LEAVES)[study.common].down;
   if (pose === "passing") return carries ? "flat" : "air";
   if (pose === "up") return carries ? upState(study, panel) : "air";
   return pose === "lead-in" && carries ? "flat" : null;
 }
 
 /** An up after the passing is up on its toe; before it, as in life, the foot is still flat. */
-function upState({ steps, yardstick }: Study, panel: WalkPanel): FootState {
+function upState({ steps, common }: Study, panel: WalkPanel): FootState {
   const step = stepAt(steps, panel);
-  if (step === null || step.passing === null) return yardstick === "trade" ? "toe" : "flat";
+  if (step === null || step.passing === null) return common === "trade" ? "toe" : "flat";
   return step.panels.indexOf(panel) > step.panels.indexOf(step.passing) ? "toe" : "flat";
 }
 

@@ -68,7 +68,7 @@ export function hipCurve(study: Study): HipCurve {
     frame: panel.frame,
     height: study.hipOf(panel),
   }));
-  const bandOf = study.yardstick === "life" ? lifeBand : tradeBand;
+  const bandOf = study.common === "life" ? lifeBand : tradeBand;
   const bands = study.steps.map((step) => ({
     weightOn: step.weightOn,
     points: bandOf(study, step),

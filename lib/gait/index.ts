@@ -39,6 +39,7 @@ export {
   panelReadings,
   type YesNo,
 } from "./panel-readings";
+export type { Against } from "./pattern";
 export { POSE_SHARES } from "./pose-shares";
 export type { Quieted, QuietTopic } from "./quiet";
 export { type Review, reviewWalk } from "./review-walk";
@@ -48,7 +49,11 @@ export type { StepReading } from "./step-readings";
 export { symmetryIndex } from "./symmetry-index";
 export { type Pace, type Tempo, tempo } from "./tempo";
 export {
+  COMMON_YARDSTICKS,
+  type CommonYardstick,
   KINDS,
+  SHEET_YARDSTICKS,
+  type SheetYardstick,
   type Travel,
   type Walk,
   type WalkKind,

@@ -7,6 +7,7 @@ import { type HipCurve, hipCurve } from "./hip-curve";
 import { type Kept, keepOnPurpose, type Lapsed } from "./keep-on-purpose";
 import type { OnPurpose } from "./on-purpose";
 import type { PanelReading } from "./panel-readings";
+import type { Against } from "./pattern";
 import { type Quieted, quietedIn } from "./quiet";
 import { rankRemarks } from "./rank-remarks";
 import type { Step } from "./step";
@@ -50,13 +51,15 @@ export interface Review {
  * Units:   leg lengths, frames, shares, radians
  * Errors:  none; what cannot be read answers "cannot-tell"
  * @param onPurpose what the team keeps: such remarks are told apart from the others
+ * @param against what the yardsticks this-walk and version go by
  */
 export function reviewWalk(
   walk: Walk,
   yardstick: Yardstick,
   onPurpose: readonly OnPurpose[] = [],
+  against: Against = {},
 ): Review {
-  const study = studyWalk(walk, yardstick);
+  const study = studyWalk(walk, yardstick, against);
   const findings = CHECKS.flatMap((check) => check(study));
   const told = rankRemarks(findings.filter((finding) => finding.kind === "remark"));
   const { open: remarks, kept, lapsed } = keepOnPurpose(told, onPurpose);

@@ -4,14 +4,19 @@ import type { Finding } from "./finding";
 import { FROM_THE_MIDDLE, type GroundMark, groundMark, placeOf } from "./ground-mark";
 import { type HipHeight, hipHeight } from "./hip-height";
 import { type PanelReading, panelReadings } from "./panel-readings";
+import { type Against, type Pattern, patternOf } from "./pattern";
 import { findSteps, type Step } from "./step";
-import type { Walk, WalkPanel, Yardstick } from "./walk";
+import { type CommonYardstick, commonOf, type Walk, type WalkPanel, type Yardstick } from "./walk";
 import { walkLegLength } from "./walk-leg";
 
 /** A walk laid out for the checks: what each of them would otherwise work out again. */
 export interface Study {
   readonly walk: Walk;
   readonly yardstick: Yardstick;
+  /** What is drawn and timed by, whatever the yardstick. */
+  readonly common: CommonYardstick;
+  /** The step that the others are held against; null by trade and life, which go by no step. */
+  readonly pattern: Pattern | NoReading | null;
   readonly leg: LegLength;
   readonly steps: readonly Step[];
   /** Height of a panel's hips. */
@@ -67,8 +72,18 @@ function withFoot(panel: WalkPanel, stand: ViewMarks, legUnits: number): WalkPan
   return side === panel.marks.side ? panel : { ...panel, marks: { ...panel.marks, side } };
 }
 
-/** Lays a walk out to be judged by a yardstick. */
-export function studyWalk(walk: Walk, yardstick: Yardstick): Study {
+/**
+ * Lays a walk out to be judged by a yardstick.
+ *
+ * @param against what the yardsticks this-walk and version go by
+ */
+export function studyWalk(walk: Walk, yardstick: Yardstick, against: Against = {}): Study {
+  const read = readWalk(walk, yardstick);
+  return { ...read, pattern: patternOf(read, against, (other) => readWalk(other, yardstick)) };
+}
+
+/** A walk's readings, before anything is said about the step that it is held against. */
+function readWalk(walk: Walk, yardstick: Yardstick): Study {
   const leg = walkLegLength(walk);
   const stand = walk.panels.find(({ pose }) => pose === "stand")?.marks.side ?? null;
   const measure: Measure = { leg, stand };
@@ -83,6 +98,8 @@ export function studyWalk(walk: Walk, yardstick: Yardstick): Study {
   return {
     walk,
     yardstick,
+    common: commonOf(yardstick),
+    pattern: null,
     leg,
     steps: findSteps(walk.panels),
     hipOf: (panel) => factsOf(panel, measure).hip,

@@ -13,9 +13,25 @@ export const KINDS = [
 ] as const;
 export type WalkKind = (typeof KINDS)[number];
 
-/** The yardsticks that readings can be held against today. */
-export const YARDSTICKS = ["trade", "life"] as const;
+/**
+ * What readings are held against: how animators pose a walk, how people walk, the walk's own pattern step,
+ * or the pattern step of another walk that is handed in.
+ */
+export const YARDSTICKS = ["trade", "life", "this-walk", "version"] as const;
 export type Yardstick = (typeof YARDSTICKS)[number];
+
+/** The yardsticks that hold for any walk. Drawing and timing go by one of them whatever the yardstick. */
+export const COMMON_YARDSTICKS = ["trade", "life"] as const satisfies readonly Yardstick[];
+export type CommonYardstick = (typeof COMMON_YARDSTICKS)[number];
+
+/** What a walk goes by where its yardstick is a pattern step, which sets no rule for drawing a new pose. */
+export function commonOf(yardstick: Yardstick): CommonYardstick {
+  return yardstick === "life" ? "life" : "trade";
+}
+
+/** The yardsticks that a sheet can be kept by: a version needs its other walk beside it. */
+export const SHEET_YARDSTICKS = ["trade", "life"] as const satisfies readonly Yardstick[];
+export type SheetYardstick = (typeof SHEET_YARDSTICKS)[number];
 
 export type Travel = "on-the-spot" | "travelling";
 

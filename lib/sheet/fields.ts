@@ -4,9 +4,9 @@ import {
   KINDS,
   type OnPurpose,
   type OnPurposeScope,
+  SHEET_YARDSTICKS,
   type Travel,
   UNITS,
-  YARDSTICKS,
 } from "../gait";
 import { INKS, type InkPoint, isId, MAX_POINTS, NIBS } from "../ink";
 import { POSES } from "../motion";
@@ -31,7 +31,7 @@ export const HEAD_FIELDS: {
   kind: oneOf(KINDS),
   framesPerSecond: above(0, 1000), // no source, generous: film has 24, motion capture 120
   exposure: oneOf([1, 2]),
-  yardstick: oneOf(YARDSTICKS),
+  yardstick: oneOf(SHEET_YARDSTICKS),
   travel: oneOf(TRAVELS),
   framesPerStep: record({ left: whole(1, 1000), right: whole(1, 1000) }), // frames; no source, generous
   stepLength: above(0, 10), // leg lengths; no source, generous: two legs span less than 2

@@ -1,5 +1,5 @@
 import type { Build, PoseMarks, Side } from "../body";
-import type { OnPurpose, Travel, WalkKind, Yardstick } from "../gait";
+import type { OnPurpose, SheetYardstick, Travel, WalkKind } from "../gait";
 import type { View } from "../geometry";
 import type { Stroke } from "../ink";
 import type { Frame, PoseName } from "../motion";
@@ -15,7 +15,7 @@ export interface SheetHead {
   readonly kind: WalkKind;
   readonly framesPerSecond: number;
   readonly exposure: 1 | 2;
-  readonly yardstick: Yardstick;
+  readonly yardstick: SheetYardstick;
   readonly travel: Travel;
   /** Frames from one contact to the next, by the side that starts the step. */
   readonly framesPerStep: { readonly left: number; readonly right: number };

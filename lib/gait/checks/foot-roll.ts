@@ -23,7 +23,7 @@ import { nextContact, whoseStep } from "./step-words";
  * Source:  beside each limit
  */
 export function footRoll(study: Study): readonly Finding[] {
-  const { walk, steps, yardstick } = study;
+  const { walk, steps, common } = study;
   if (isQuiet(walk.kind, "foot-roll")) return [];
   if (steps.length === 0) {
     return [cannotTell({ check: "foot-roll", side: null, panels: [] }, NEEDS_A_STEP)];
@@ -35,7 +35,7 @@ export function footRoll(study: Study): readonly Finding[] {
     }
     return [
       landing(study, contact, weightOn),
-      ...FLAT_AT[yardstick].map((pose) => flat(study, step, weightOn, pose)),
+      ...FLAT_AT[common].map((pose) => flat(study, step, weightOn, pose)),
       leaving(study, step, weightOn),
     ];
   });

@@ -17,7 +17,7 @@ export const gaps: Check = (study): readonly Finding[] => {
   const { kind } = study.walk;
   if (isQuiet(kind, "gaps")) return [];
   if (study.steps.length === 0) return [NO_STEP];
-  const inStep = study.yardstick === "trade" ? spacing : passingShare;
+  const inStep = study.common === "trade" ? spacing : passingShare;
   return [
     ...study.steps.map((step) => inStep(study, step)),
     ...(isQuiet(kind, "gaps:sides") ? [] : sidesGap(study)),

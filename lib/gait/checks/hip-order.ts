@@ -7,7 +7,7 @@ import { READS_AS_EQUAL, VAGUE_BEYOND } from "../methods/hip-order";
 import { isQuiet } from "../quiet";
 import type { Step } from "../step";
 import type { Study } from "../study";
-import type { WalkPanel, Yardstick } from "../walk";
+import type { CommonYardstick, WalkPanel } from "../walk";
 import { capital, listed, percent, sided } from "../words";
 import { HIP_RULES, type HipRule } from "./hip-rules";
 
@@ -34,10 +34,10 @@ interface Posed {
  * Source:  beside each rule, in `hip-rules`
  */
 export function hipOrder(study: Study): readonly Finding[] {
-  const { walk, yardstick, steps } = study;
+  const { walk, common, steps } = study;
   if (isQuiet(walk.kind, "hip-order")) return [];
   if (steps.length === 0) return [cannotTell(null, [], "a contact and the poses that follow it")];
-  const rules = HIP_RULES[yardstick].filter(
+  const rules = HIP_RULES[common].filter(
     ({ topic }) => topic === null || !isQuiet(walk.kind, topic),
   );
   return steps.flatMap((step) => judgeStep(study, step, rules));
@@ -107,7 +107,7 @@ function spotOf({ panel, hip }: Posed): Spot {
 
 function sentence(study: Study, step: Step, rule: HipRule, measured: Reading): string {
   const here = `At the ${sided(step.weightOn, rule.subject)} the hips ${standing(measured)} the ${rule.against}`;
-  const asked = `${WHO_HAS_THEM[study.yardstick]} ${allowed(rule)}`;
+  const asked = `${WHO_HAS_THEM[study.common]} ${allowed(rule)}`;
   const partner = study.steps
     .filter(({ weightOn }) => weightOn !== null && weightOn !== step.weightOn)
     .map((other) => ({ side: other.weightOn, found: rise(study, other, rule) }))
@@ -119,7 +119,7 @@ function sentence(study: Study, step: Step, rule: HipRule, measured: Reading): s
   return `${here}; ${asked}: ${rule.sees}.${beside}`;
 }
 
-const WHO_HAS_THEM: Readonly<Record<Yardstick, string>> = {
+const WHO_HAS_THEM: Readonly<Record<CommonYardstick, string>> = {
   trade: "the trade has them",
   life: "people have them",
 };

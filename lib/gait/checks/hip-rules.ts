@@ -7,7 +7,7 @@ import {
   PASSING_OVER_DOWN,
 } from "../methods/hip-order";
 import type { QuietTopic } from "../quiet";
-import type { Yardstick } from "../walk";
+import type { CommonYardstick } from "../walk";
 
 /** One pose's hips held against another's, within the same step. */
 export interface HipRule {
@@ -92,7 +92,7 @@ const LIFE: readonly HipRule[] = [
 ];
 
 /** The order of hip heights that each yardstick expects within a step. */
-export const HIP_RULES: Readonly<Record<Yardstick, readonly HipRule[]>> = {
+export const HIP_RULES: Readonly<Record<CommonYardstick, readonly HipRule[]>> = {
   trade: TRADE,
   life: LIFE,
 };

@@ -4,7 +4,7 @@ import { ASKED, LEVEL_WITHOUT, MISSING_POSE_SOURCES } from "../methods/missing-p
 import { type PoseGroup, poseGroups } from "../pose-groups";
 import { isQuiet } from "../quiet";
 import type { Study } from "../study";
-import type { Walk, WalkPanel, Yardstick } from "../walk";
+import { type CommonYardstick, commonOf, type Walk, type WalkPanel, type Yardstick } from "../walk";
 import { capital, listed, sided } from "../words";
 import { cannotTell, NEEDS_A_STEP, sound } from "./answers";
 import { nextContact } from "./step-words";
@@ -39,7 +39,9 @@ export function missingPose(study: Study): readonly Finding[] {
 
 /** The poses that a step of this walk is asked for, in their order. */
 export function posesAsked({ kind }: Pick<Walk, "kind">, yardstick: Yardstick) {
-  return ASKED[yardstick].filter((pose) => pose !== "up" || !isQuiet(kind, "missing-pose:up"));
+  return ASKED[commonOf(yardstick)].filter(
+    (pose) => pose !== "up" || !isQuiet(kind, "missing-pose:up"),
+  );
 }
 
 interface Question {
@@ -113,13 +115,13 @@ function remark({ group, before, lacking, asked, yardstick }: Missing): Remark {
     title: capital(
       `${sided(side, "step")} has no ${listed(lacking).replaceAll(" and ", " and no ")}`,
     ),
-    why: `${capital(`the ${sided(side, "step")}`)}, ${span}, has ${there} of the ${asked.length} poses that ${WHO_ASKS[yardstick]}: ${sees.join("; ")}.`,
-    source: MISSING_POSE_SOURCES[yardstick],
+    why: `${capital(`the ${sided(side, "step")}`)}, ${span}, has ${there} of the ${asked.length} poses that ${WHO_ASKS[commonOf(yardstick)]}: ${sees.join("; ")}.`,
+    source: MISSING_POSE_SOURCES[commonOf(yardstick)],
     beyond: lacking.length / asked.length,
   };
 }
 
-const WHO_ASKS: Readonly<Record<Yardstick, string>> = {
+const WHO_ASKS: Readonly<Record<CommonYardstick, string>> = {
   trade: "the trade draws",
   life: "people go through",
 };

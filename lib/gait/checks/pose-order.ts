@@ -4,7 +4,7 @@ import { ORDERED, OUT_OF_ORDER, POSE_ORDER_SOURCES } from "../methods/pose-order
 import { type PoseGroup, poseGroups } from "../pose-groups";
 import { isQuiet } from "../quiet";
 import type { Study } from "../study";
-import type { WalkPanel, Yardstick } from "../walk";
+import type { CommonYardstick, WalkPanel } from "../walk";
 import { capital, listed, sided } from "../words";
 import { cannotTell, NEEDS_A_STEP, sound } from "./answers";
 import { needsForShape, shapeRemarks } from "./pose-shape";
@@ -62,7 +62,7 @@ function wrongOrder(study: Study, group: PoseGroup): Remark[] {
   const { side, panels } = group;
   const named = panels.filter(
     ({ pose, weightOn }) =>
-      ORDERED[study.yardstick].includes(pose) && (weightOn === null || weightOn === side),
+      ORDERED[study.common].includes(pose) && (weightOn === null || weightOn === side),
   );
   const swapped = named.filter((panel, index) =>
     named.some((other, nth) =>
@@ -75,12 +75,12 @@ function wrongOrder(study: Study, group: PoseGroup): Remark[] {
     {
       ...located(study, group, swapped),
       title: capital(`${sided(side, "step")} has its poses out of order`),
-      why: `${capital(whoseStep(side))} runs ${drawn}; ${WHO[study.yardstick]} ${ORDERED[study.yardstick].join(", ")}. ${swapped.length} of its ${named.length} poses stand out of order, where none should: the step may be seen to go back and forth.`,
+      why: `${capital(whoseStep(side))} runs ${drawn}; ${WHO[study.common]} ${ORDERED[study.common].join(", ")}. ${swapped.length} of its ${named.length} poses stand out of order, where none should: the step may be seen to go back and forth.`,
     },
   ];
 }
 
-const WHO: Readonly<Record<Yardstick, string>> = {
+const WHO: Readonly<Record<CommonYardstick, string>> = {
   trade: "the trade draws",
   life: "people go through",
 };
@@ -123,7 +123,7 @@ function located(study: Study, { side }: PoseGroup, panels: readonly WalkPanel[]
     spots: [], // a label has no place on the drawing
     measured: { value: panels.length, plusMinus: 0, unit: "poses" },
     expected: { value: OUT_OF_ORDER, plusMinus: 0, unit: "poses" },
-    source: POSE_ORDER_SOURCES[study.yardstick],
+    source: POSE_ORDER_SOURCES[study.common],
     beyond: panels.length,
   };
 }

@@ -44,7 +44,7 @@ function panelsOf({ panels }: PoseGroup): WalkPanel[] {
 export function shapeOf(study: Study, group: PoseGroup, panel: WalkPanel): Shape {
   const apart = feetApart(study, panel);
   if (apart === null) return { kind: "unmarked" };
-  if (NOT_A_PASSING[study.yardstick].includes(panel.pose)) {
+  if (NOT_A_PASSING[study.common].includes(panel.pose)) {
     if (clearlyBeyond(-apart.value, apart.plusMinus, -CROSSING)) {
       const lifted = oneLifted(panel, study.leg);
       if (lifted === null) return { kind: "unmarked" };

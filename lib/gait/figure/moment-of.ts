@@ -24,7 +24,7 @@ export function momentOf(study: Study, panel: WalkPanel, { stepLength, by }: Tim
   if (pose === "lead-in") return leadInMoment(stepLength);
   const named = isStepPose(pose) ? poseMoment(pose, study.yardstick, stepLength) : null;
   const floats = pose === "down" || pose === "up";
-  if (named !== null && !(floats && by === "frame" && study.yardstick === "life")) return named;
+  if (named !== null && !(floats && by === "frame" && study.common === "life")) return named;
   const share = shareByFrame(study, panel);
   if (share !== null) return { share, stepLength, hips: null };
   return named ?? poseMoment("passing", study.yardstick, stepLength);

@@ -1,5 +1,5 @@
 import type { StepPose } from "../../motion";
-import type { Yardstick } from "../walk";
+import { type CommonYardstick, commonOf, type Yardstick } from "../walk";
 import type { Moment } from "./posed-legs";
 
 /**
@@ -9,7 +9,7 @@ import type { Moment } from "./posed-legs";
  * is the deepest knee on a flat foot, as the other foot leaves, at its own quarter of the step; life's
  * the lowest hips, at 0.07. The trade's up is its own three quarters, life's the highest hips, 0.50.
  */
-const SHARES: Readonly<Record<Yardstick, Readonly<Record<StepPose, number>>>> = {
+const SHARES: Readonly<Record<CommonYardstick, Readonly<Record<StepPose, number>>>> = {
   trade: { contact: 0, down: 0.25, passing: 0.6, up: 0.75 },
   life: { contact: 0, down: 0.07, passing: 0.6, up: 0.5 },
 };
@@ -28,9 +28,10 @@ export function poseMoment(
   yardstick: Yardstick,
   stepLength: number | null,
 ): Moment {
-  const shares = SHARES[yardstick];
+  const common = commonOf(yardstick);
+  const shares = SHARES[common];
   const hips =
-    yardstick === "life"
+    common === "life"
       ? null
       : pose === "down"
         ? { over: shares.contact, by: -TRADE_DOWN_UNDER_CONTACT }

@@ -68,11 +68,11 @@ function inStep(study: Study, { side, panels }: Remark): (readonly Stem[])[] {
   const step = study.steps.find(
     (one) => one.weightOn === side && panels.every((id) => holds(one, id)),
   );
-  const timed = step === undefined ? null : expectedFrames(step, study.yardstick, study.walk);
+  const timed = step === undefined ? null : expectedFrames(step, study.common, study.walk);
   if (step === undefined || timed === null) return [];
   const stems = timed.map(({ panel, expected }) => ({ panel, frame: expected }));
   const passing = stems.filter(({ panel }) => panel === step.passing);
-  return study.yardstick === "life" ? [passing, stems] : [stems];
+  return study.common === "life" ? [passing, stems] : [stems];
 }
 
 function holds({ panels, next }: Step, id: string): boolean {

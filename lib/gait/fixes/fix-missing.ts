@@ -27,7 +27,7 @@ import { type PoseGroup, poseGroups } from "../pose-groups";
 import { POSE_SHARES } from "../pose-shares";
 import { walkingPanels } from "../step";
 import { type Study, studyWalk } from "../study";
-import type { WalkPanel, Yardstick } from "../walk";
+import type { CommonYardstick, WalkPanel } from "../walk";
 import { listed } from "../words";
 import { heightOf, hipSpan, inside } from "./hip-span";
 import { inBetween } from "./in-between";
@@ -96,9 +96,9 @@ interface Anchor {
  * The frame of a missing pose: where the yardstick has it between the step's contacts, or between the poses
  * about it where a contact is missing, on a drawn frame of its own between those. Null without room.
  */
-function frameFor({ walk, yardstick }: Study, group: PoseGroup, pose: StepPose): Frame | null {
-  const shares = POSE_SHARES[yardstick];
-  const anchors = anchorsOf(walk.panels, group, yardstick);
+function frameFor({ walk, common }: Study, group: PoseGroup, pose: StepPose): Frame | null {
+  const shares = POSE_SHARES[common];
+  const anchors = anchorsOf(walk.panels, group, common);
   const before = anchors.findLast(({ at }) => at < shares[pose]);
   const after = anchors.find(({ at }) => at > shares[pose]);
   if (before === undefined || after === undefined) return null;
@@ -135,16 +135,16 @@ function contactsAbout(
 function anchorsOf(
   panels: readonly WalkPanel[],
   { panels: own, end }: PoseGroup,
-  yardstick: Yardstick,
+  common: CommonYardstick,
 ): Anchor[] {
   const walking = walkingPanels(panels);
   const [first] = own;
   const before = first === undefined ? undefined : walking[walking.indexOf(first) - 1];
   const at = ({ pose }: WalkPanel, steps: number): number => {
     // In life the up may stand anywhere in its step, so there it tells nothing of where others are.
-    const roams = pose === "up" && yardstick === "life" && steps === 0;
+    const roams = pose === "up" && common === "life" && steps === 0;
     if (!isStepPose(pose) || roams) return Number.NaN;
-    return steps + POSE_SHARES[yardstick][pose];
+    return steps + POSE_SHARES[common][pose];
   };
   const found = [
     ...(before === undefined ? [] : [{ panel: before, at: at(before, -1) }]),

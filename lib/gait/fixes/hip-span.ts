@@ -14,8 +14,8 @@ export interface HipSpan {
 const INSIDE = 0.01;
 
 /** The rules of hip order that this walk is held to. */
-export function hipRules({ walk, yardstick }: Study): readonly HipRule[] {
-  return HIP_RULES[yardstick].filter(({ topic }) => topic === null || !isQuiet(walk.kind, topic));
+export function hipRules({ walk, common }: Study): readonly HipRule[] {
+  return HIP_RULES[common].filter(({ topic }) => topic === null || !isQuiet(walk.kind, topic));
 }
 
 /** What the step's other poses leave open to one of its poses; null where they contradict each other. */

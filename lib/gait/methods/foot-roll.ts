@@ -1,6 +1,6 @@
 import type { Method } from "../method";
-import type { Yardstick } from "../walk";
-import { YARDSTICKS } from "../walk";
+import type { CommonYardstick } from "../walk";
+import { COMMON_YARDSTICKS } from "../walk";
 
 /**
  * How far the toe stands over the heel, leg lengths: less than this at contact is not above it, more
@@ -17,7 +17,7 @@ export const FLAT_SOURCE =
   "the poses of five captured walks, 22 steps: at passing the standing foot pitches by at most 1.2°; the handbooks have it flat from the down on";
 
 /** Poses at which the foot that carries is flat. In life the down comes before the foot is. */
-export const FLAT_AT: Readonly<Record<Yardstick, readonly ("down" | "passing")[]>> = {
+export const FLAT_AT: Readonly<Record<CommonYardstick, readonly ("down" | "passing")[]>> = {
   trade: ["down", "passing"],
   life: ["passing"],
 };
@@ -36,7 +36,7 @@ export const footRollMethod: Method = {
   limits: [
     {
       of: "toe over heel at contact",
-      yardsticks: YARDSTICKS,
+      yardsticks: COMMON_YARDSTICKS,
       level: "may-show",
       fires: "below",
       value: TOE_OVER_HEEL,
@@ -46,7 +46,7 @@ export const footRollMethod: Method = {
     },
     {
       of: "pitch of the foot that carries, at passing",
-      yardsticks: YARDSTICKS,
+      yardsticks: COMMON_YARDSTICKS,
       level: "may-show",
       fires: "outside",
       value: [-FLAT_WITHIN, FLAT_WITHIN],
@@ -56,7 +56,7 @@ export const footRollMethod: Method = {
     },
     {
       of: "pitch of the foot that carries, at the down",
-      yardsticks: YARDSTICKS.filter((yardstick) => FLAT_AT[yardstick].includes("down")),
+      yardsticks: COMMON_YARDSTICKS.filter((yardstick) => FLAT_AT[yardstick].includes("down")),
       level: "may-show",
       fires: "outside",
       value: [-FLAT_WITHIN, FLAT_WITHIN],
@@ -66,7 +66,7 @@ export const footRollMethod: Method = {
     },
     {
       of: "toe over heel after passing, up to the other foot's contact",
-      yardsticks: YARDSTICKS,
+      yardsticks: COMMON_YARDSTICKS,
       level: "may-show",
       fires: "above",
       value: TOE_OVER_HEEL,

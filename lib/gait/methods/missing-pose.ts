@@ -1,7 +1,7 @@
 import type { StepPose } from "../../motion";
 import type { Level } from "../finding";
 import type { Method } from "../method";
-import type { Yardstick } from "../walk";
+import type { CommonYardstick } from "../walk";
 
 /** How surely a viewer will see that a step lacks a pose. */
 export const LEVEL_WITHOUT: Readonly<Record<StepPose, Level>> = {
@@ -12,12 +12,12 @@ export const LEVEL_WITHOUT: Readonly<Record<StepPose, Level>> = {
 };
 
 /** Poses that a step is asked for. In life the highest hips come with the passing, or before it. */
-export const ASKED: Readonly<Record<Yardstick, readonly StepPose[]>> = {
+export const ASKED: Readonly<Record<CommonYardstick, readonly StepPose[]>> = {
   trade: ["contact", "down", "passing", "up"],
   life: ["contact", "down", "passing"],
 };
 
-export const MISSING_POSE_SOURCES: Readonly<Record<Yardstick, string>> = {
+export const MISSING_POSE_SOURCES: Readonly<Record<CommonYardstick, string>> = {
   trade:
     "Williams, The Animator's Survival Kit (2001): the four poses of a step are contact, down, passing and up",
   life: "317 steps of 72 captured walks by 15 people: each has its contact, its lowest hips and its passing; the highest hips come before or with the passing in 82 %",

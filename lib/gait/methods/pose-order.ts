@@ -1,15 +1,15 @@
 import { type PoseName, STEP_POSES } from "../../motion";
 import type { Method } from "../method";
-import type { Yardstick } from "../walk";
+import type { CommonYardstick } from "../walk";
 
-export const POSE_ORDER_SOURCES: Readonly<Record<Yardstick, string>> = {
+export const POSE_ORDER_SOURCES: Readonly<Record<CommonYardstick, string>> = {
   trade:
     "Williams, The Animator's Survival Kit (2001): contact, down, passing, up, then the mirrored contact",
   life: "317 steps of 72 captured walks by 15 people: down before passing in all; the highest hips at 0.50 of the step (0 to 0.92), before or after the passing at 0.60",
 };
 
 /** Poses whose order is asked. In life the highest hips may come before the passing or after it. */
-export const ORDERED: Readonly<Record<Yardstick, readonly PoseName[]>> = {
+export const ORDERED: Readonly<Record<CommonYardstick, readonly PoseName[]>> = {
   trade: STEP_POSES,
   life: STEP_POSES.filter((pose) => pose !== "up"),
 };
@@ -27,7 +27,7 @@ export const SHAPE_SOURCE =
   "the poses of five captured walks, 22 steps: at passing the ankles are at most 1.7 % of a leg apart; at no other labelled pose but the highest hips less than 62 %, and nowhere more than 0.6 % wider than at the wider of the contacts about it";
 
 /** Labels that may turn out to be a passing. In life the highest hips may come with the passing. */
-export const NOT_A_PASSING: Readonly<Record<Yardstick, readonly PoseName[]>> = {
+export const NOT_A_PASSING: Readonly<Record<CommonYardstick, readonly PoseName[]>> = {
   trade: ["contact", "down", "up"],
   life: ["contact", "down"],
 };

@@ -1,5 +1,5 @@
 import type { Grade, Method } from "../method";
-import { YARDSTICKS } from "../walk";
+import { COMMON_YARDSTICKS } from "../walk";
 
 /** One question about the hips at passing, seen from the front; limits worst first, leg lengths. */
 export interface FrontRule {
@@ -51,7 +51,7 @@ export const weightFrontMethod: Method = {
   limits: FRONT_RULES.flatMap(({ of, limits, source }) =>
     limits.map((grade) => ({
       of,
-      yardsticks: YARDSTICKS,
+      yardsticks: COMMON_YARDSTICKS,
       fires: "above",
       unit: "leg",
       source,

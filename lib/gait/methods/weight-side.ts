@@ -1,5 +1,5 @@
 import type { Method } from "../method";
-import { YARDSTICKS } from "../walk";
+import { COMMON_YARDSTICKS } from "../walk";
 
 /** How far ahead of the standing ankle the hips are at passing, leg lengths. */
 export const AHEAD = { from: 0.03, to: 0.15 } as const; // life: 0.093 on average, 0.042 to 0.136
@@ -21,7 +21,7 @@ export const STAND_SOURCE =
 export const SHARE_NEEDED = 0.85;
 export const REST_HANGS_WITHIN = 0.287;
 
-const ALWAYS = { yardsticks: YARDSTICKS, level: "shows", unit: "leg" } as const;
+const ALWAYS = { yardsticks: COMMON_YARDSTICKS, level: "shows", unit: "leg" } as const;
 
 export const weightSideMethod: Method = {
   check: "weight-side",

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import type { PageChoice } from "../../../lib/export";
 import { PAPER_NAMES } from "../../../lib/export";
 import type { Kept, Remark, Review } from "../../../lib/gait";
-import { YARDSTICKS } from "../../../lib/gait";
+import { SHEET_YARDSTICKS } from "../../../lib/gait";
 import type { Sheet } from "../../../lib/sheet";
 import { drawnSheet, reviewOf, slipped, sunk } from "./drawn-sheet";
 
@@ -41,7 +41,7 @@ export const anySheetNotes = fc.record({
   title: text(200),
   shot: text(120),
   credit: text(200),
-  yardstick: fc.constantFrom(...YARDSTICKS),
+  yardstick: fc.constantFrom(...SHEET_YARDSTICKS),
   kind: fc.constantFrom("plain", "heavy", "free"),
   firstFrame: fc.constantFrom(undefined, 1001),
   tweaks: fc.array(tweak, { maxLength: 30 }),

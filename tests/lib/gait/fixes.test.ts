@@ -2,11 +2,11 @@ import { describe, expect, it } from "vitest";
 import type { Side } from "../../../lib/body";
 import {
   applyFix,
+  COMMON_YARDSTICKS,
   fixFor,
   type Remark,
   reviewWalk,
   type Walk,
-  YARDSTICKS,
   type Yardstick,
 } from "../../../lib/gait";
 import { GROUND_FAULTS, SHAPE_FAULTS } from "../../support/faults-of-feet";
@@ -26,7 +26,7 @@ interface Seed {
 
 const measured: readonly Seed[] = [
   ...[...WEIGHT_FAULTS, ...GROUND_FAULTS].map(
-    ({ name, check, yardsticks = YARDSTICKS, put }): Seed => ({
+    ({ name, check, yardsticks = COMMON_YARDSTICKS, put }): Seed => ({
       name,
       check,
       yardsticks,
@@ -47,7 +47,7 @@ const measured: readonly Seed[] = [
 const missing: readonly Seed[] = (["contact", "down", "passing", "up"] as const).map((pose) => ({
   name: `no ${pose}`,
   check: "missing-pose",
-  yardsticks: pose === "up" ? ["trade"] : YARDSTICKS,
+  yardsticks: pose === "up" ? ["trade"] : COMMON_YARDSTICKS,
   // The loop's last contact stands in for its first, so there it is the right one that is missing.
   put: (into, side) => without(into, `${pose === "contact" ? "right" : side} ${pose}`),
 }));
@@ -56,7 +56,7 @@ const labels: readonly Seed[] = [
   {
     name: "down and passing swapped",
     check: "pose-order",
-    yardsticks: YARDSTICKS,
+    yardsticks: COMMON_YARDSTICKS,
     put: (into, side) =>
       withPanel(withPanel(into, `${side} down`, { pose: "passing" }), `${side} passing`, {
         pose: "down",
@@ -65,7 +65,7 @@ const labels: readonly Seed[] = [
   {
     name: "contact and passing swapped",
     check: "pose-order",
-    yardsticks: YARDSTICKS,
+    yardsticks: COMMON_YARDSTICKS,
     put: (into, side) =>
       withPanel(withPanel(into, `${side} contact`, { pose: "passing" }), `${side} passing`, {
         pose: "contact",
@@ -74,14 +74,14 @@ const labels: readonly Seed[] = [
   {
     name: "a pose on the other foot",
     check: "pose-order",
-    yardsticks: YARDSTICKS,
+    yardsticks: COMMON_YARDSTICKS,
     put: (into, side) =>
       withPanel(into, `${side} passing`, { weightOn: side === "left" ? "right" : "left" }),
   },
   {
     name: "a down before its contact",
     check: "pose-order",
-    yardsticks: YARDSTICKS,
+    yardsticks: COMMON_YARDSTICKS,
     put: (into) =>
       withPanel(withPanel(into, "right contact", { pose: "down" }), "right down", {
         pose: "contact",
@@ -90,7 +90,7 @@ const labels: readonly Seed[] = [
   {
     name: "the same foot twice in a row",
     check: "pose-order",
-    yardsticks: YARDSTICKS,
+    yardsticks: COMMON_YARDSTICKS,
     put: (into) =>
       (["contact", "down", "passing", "up"] as const).reduce<Walk>(
         (rest, pose) => withPanel(rest, `right ${pose}`, { weightOn: "left" }),
@@ -141,7 +141,7 @@ describe.each([...measured, ...missing, ...labels])("the fix for $name", (seed) 
 
 describe("a pose that was drawn as another", () => {
   it.each(SHAPE_FAULTS)("is left to the artist where a label would not help: $name", (fault) => {
-    for (const yardstick of YARDSTICKS) {
+    for (const yardstick of COMMON_YARDSTICKS) {
       const faulty = fault.put(walk({ precision: 0 }), "right", 2);
       const remark = reviewWalk(faulty, yardstick).remarks.find(
         ({ check }) => check === fault.check,

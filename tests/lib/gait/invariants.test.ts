@@ -2,11 +2,11 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { JOINTS, type JointName, type Mark, type Side, type ViewMarks } from "../../../lib/body";
 import {
+  COMMON_YARDSTICKS,
   type Remark,
   reviewWalk,
   type Walk,
   type WalkPanel,
-  YARDSTICKS,
   type Yardstick,
 } from "../../../lib/gait";
 import type { View } from "../../../lib/geometry";
@@ -76,7 +76,7 @@ const asLabelled = roughWalk.map((rough) => ({
     return pose === undefined ? panel : { ...panel, pose };
   }),
 }));
-const yardsticks = fc.constantFrom(...YARDSTICKS);
+const yardsticks = fc.constantFrom(...COMMON_YARDSTICKS);
 
 /** A remark as far as it does not depend on the last digit of a sum. */
 const told = ({ check, level, side, panels, title, measured }: Remark) =>

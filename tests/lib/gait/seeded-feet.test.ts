@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { YARDSTICKS } from "../../../lib/gait";
+import { COMMON_YARDSTICKS } from "../../../lib/gait";
 import { GROUND_FAULTS, ROLL_FAULTS, SHAPE_FAULTS } from "../../support/faults-of-feet";
 import { BUILT, namedShare } from "../../support/seeding";
 
 describe.each([...GROUND_FAULTS, ...ROLL_FAULTS, ...SHAPE_FAULTS])("$name", (fault) => {
-  const yardsticks = fault.yardsticks ?? YARDSTICKS;
+  const yardsticks = fault.yardsticks ?? COMMON_YARDSTICKS;
 
   it.each(BUILT)("is named at twice its threshold on $name", (base) => {
     for (const yardstick of yardsticks) {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type Finding, reviewWalk, type Walk, YARDSTICKS } from "../../../../lib/gait";
+import { COMMON_YARDSTICKS, type Finding, reviewWalk, type Walk } from "../../../../lib/gait";
 import { defaultBrief, layOut, walkOf } from "../../../../lib/sheet";
 import { type PanelName, walk, without } from "../../../support/walk";
 
@@ -16,7 +16,7 @@ describe.each(["left", "right"] as const)("a %s step", (side) => {
   ] as const)("that lacks its %s %s, by either yardstick", (pose, level) => {
     if (side === "left" && pose === "contact") return; // the loop's end has it: see below
     const gone = without(walk(), `${side} ${pose}`);
-    for (const yardstick of YARDSTICKS) {
+    for (const yardstick of COMMON_YARDSTICKS) {
       const [found, ...others] = missing(gone, yardstick).filter(({ kind }) => kind !== "sound");
       expect(others).toEqual([]);
       expect(found).toMatchObject({ kind: "remark", level, yardstick, side });
@@ -45,7 +45,7 @@ describe("missing poses", () => {
     expect(kinds(walk())).toEqual(["left sound", "right sound"]);
     let id = 0;
     const fresh = walkOf(layOut(defaultBrief, () => `p${id++}`));
-    for (const yardstick of YARDSTICKS) {
+    for (const yardstick of COMMON_YARDSTICKS) {
       expect(kinds(fresh, yardstick)).toEqual(["left sound", "right sound"]);
       expect(reviewWalk(fresh, yardstick).remarks).toEqual([]);
     }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { ViewMarks } from "../../../../lib/body";
-import { type CheckId, reviewWalk, type Walk, YARDSTICKS } from "../../../../lib/gait";
+import { type CheckId, COMMON_YARDSTICKS, reviewWalk, type Walk } from "../../../../lib/gait";
 import { push, raise, unmark, walk } from "../../../support/walk";
 
 const answers = (judged: Walk, check: CheckId, yardstick: "trade" | "life" = "trade") =>
@@ -27,7 +27,7 @@ function vague(units: number, from = walk({ precision: 0 })): Walk {
   };
 }
 
-describe.each(YARDSTICKS)("marks that may lie anywhere, by %s", (yardstick) => {
+describe.each(COMMON_YARDSTICKS)("marks that may lie anywhere, by %s", (yardstick) => {
   it.each(["slide", "hip-order"] as const)("leave %s untold", (check) => {
     expect(kinds(vague(400), check, yardstick)).toEqual(["cannot-tell"]);
   });
