@@ -1,3 +1,13 @@
+export {
+  type FrontFigure,
+  type GroundFigure,
+  inBetweens,
+  type Motion,
+  type MotionKey,
+  type MotionSpan,
+  type Planted,
+  type SideFigure,
+} from "./between";
 export { type ArmSwing, type BodySwing, bodySwing } from "./body-swing";
 export {
   type EvenFrame,

@@ -1,0 +1,125 @@
+import { JOINTS, type JointName } from "../../body";
+import { VIEWS, type View } from "../../geometry";
+import { requireFinite } from "../../require";
+import { frontBetween } from "./front-between";
+import { cycleOf, looped } from "./looped";
+import type { GroundFigure, MotionKey } from "./motion-key";
+import type { Neighbours } from "./neighbours";
+import { sideBetween } from "./side-between";
+
+/** Two poses that follow each other, and the figure at any moment between them. */
+export interface MotionSpan {
+  readonly from: MotionKey;
+  readonly to: MotionKey;
+  /** Joints that only one of the two has marked: between them they are not known. */
+  readonly missing: readonly { readonly view: View; readonly joint: JointName }[];
+  /** The figure at a moment from `from.frame` to `to.frame`; at both exactly as it is drawn. */
+  at(moment: number): GroundFigure;
+}
+
+/** A walk as motion. */
+export interface Motion {
+  /** Its poses, in order; of several on one frame the last. */
+  readonly keys: readonly MotionKey[];
+  readonly spans: readonly MotionSpan[];
+  /** The frames from the first pose to the last. */
+  readonly from: number;
+  readonly to: number;
+  /**
+   * The figure at a moment: frames, whole or not. Before the first pose and after the last an open walk
+   * stands still, a looped one goes on. Null where there is no pose at all.
+   */
+  at(moment: number): GroundFigure | null;
+}
+
+/**
+ * The figure between the drawn poses: feet held to their footprints and rolled over heel, ball and toe,
+ * hips on a spline through the poses, knees between them with the bones' own lengths, trunk, head and arms
+ * turned. Through every pose exactly; a joint that one of two poses lacks is not known between them.
+ *
+ * A span is worked out from its own two poses and the one on either side, and remembered with them: after
+ * one changed pose at most four spans are worked out again.
+ *
+ * Shapes:  poses in the order of their frames
+ * Units:   frames, leg lengths
+ * Errors:  RangeError where a pose's frames are not finite
+ * @param loop whether the last pose is the first again, one stride on
+ */
+export function inBetweens(poses: readonly MotionKey[], { loop = false } = {}): Motion {
+  for (const { frame, until } of poses) requireFinite("inBetweens", { frame, until });
+  const keys = inTime(poses);
+  const [first, last] = [keys[0], keys.at(-1)];
+  const around = loop ? looped(keys) : { before: null, after: null };
+  const spans = keys.slice(1).flatMap((to, at) => {
+    const from = keys[at];
+    if (from === undefined) return [];
+    const before = keys[at - 1] ?? around.before;
+    return [spanOf({ before, from, to, after: keys[at + 2] ?? around.after })];
+  });
+  const cycle = loop ? cycleOf(keys) : null;
+  const within = (moment: number): GroundFigure | null => {
+    if (first === undefined || last === undefined) return null;
+    if (moment >= last.frame) return last;
+    const span = spans.findLast(({ from }) => from.frame <= moment);
+    return span === undefined ? first : span.at(moment);
+  };
+  return {
+    keys,
+    spans,
+    from: first?.frame ?? Number.NaN,
+    to: last?.frame ?? Number.NaN,
+    at(moment) {
+      requireFinite("inBetweens", { moment });
+      if (cycle === null) return within(moment);
+      return cycle.unrolled(moment, within);
+    },
+  };
+}
+
+/** Poses in time, each on a frame of its own, none kept beyond the next. */
+function inTime(poses: readonly MotionKey[]): readonly MotionKey[] {
+  return poses.flatMap((pose, at) => {
+    const next = poses.slice(at + 1).find(({ frame }) => frame !== pose.frame);
+    const isLast = poses[at + 1] === undefined || (poses[at + 1]?.frame ?? 0) > pose.frame;
+    if (!isLast) return [];
+    const most = next?.frame ?? pose.until;
+    return [pose.until > most ? { ...pose, until: most } : pose];
+  });
+}
+
+/** What was worked out between poses, for as long as somebody holds the first of them. */
+const known = new WeakMap<MotionKey, { readonly around: Neighbours; readonly span: MotionSpan }>();
+
+function spanOf(around: Neighbours): MotionSpan {
+  const before = known.get(around.from);
+  if (before !== undefined && sameAround(before.around, around)) return before.span;
+  const span = newSpan(around);
+  known.set(around.from, { around, span });
+  return span;
+}
+
+function sameAround(one: Neighbours, other: Neighbours): boolean {
+  return one.before === other.before && one.to === other.to && one.after === other.after;
+}
+
+function newSpan(around: Neighbours): MotionSpan {
+  const { from, to } = around;
+  const side = sideBetween(around);
+  const front = frontBetween(around);
+  return {
+    from,
+    to,
+    missing: VIEWS.flatMap((view) =>
+      JOINTS.filter((joint) => joint in from[view] !== joint in to[view]).map((joint) => ({
+        view,
+        joint,
+      })),
+    ),
+    at(moment) {
+      if (moment <= from.until) return from;
+      if (moment >= to.frame) return to;
+      const seen = side.at(moment);
+      return { side: seen, front: front.at(moment, seen) };
+    },
+  };
+}

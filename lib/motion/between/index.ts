@@ -1,0 +1,2 @@
+export { inBetweens, type Motion, type MotionSpan } from "./in-betweens";
+export type { FrontFigure, GroundFigure, MotionKey, Planted, SideFigure } from "./motion-key";
