@@ -3,7 +3,7 @@ import { memo } from "react";
 import { PANEL } from "../../lib/body";
 import { type Face, layOutRemarks, shapeOn, WHOLE_VIEW } from "../../lib/export";
 import { placeOf, type Remark, type Review } from "../../lib/gait";
-import type { Panel, Sheet } from "../../lib/sheet";
+import { type Panel, type Sheet, walkOf } from "../../lib/sheet";
 import { useReview, useSheet } from "../_room";
 import { type LayerProps, useWorkspace } from "../_workspace";
 import { labelWords } from "./label-words";
@@ -113,11 +113,12 @@ function Found({ found, pointed, panel, view, width }: FoundProps) {
   );
 }
 
-function groundOf({ panels, head }: Sheet, { legLength }: Review) {
+function groundOf(sheet: Sheet, { legLength }: Review) {
+  const walk = walkOf(sheet);
   return {
-    panelOf: (id: string) => panels.find((panel) => panel.id === id),
+    panelOf: (id: string) => sheet.panels.find((panel) => panel.id === id),
     stretchOf: (panel: Panel) => {
-      const place = placeOf(panel, head);
+      const place = placeOf(panel, walk);
       const leg = legLength.kind === "value" ? legLength.value : PANEL.plainLeg;
       return { place: Number.isFinite(place) ? place : 0, legLength: leg };
     },

@@ -9,10 +9,11 @@ import { type Panel, type Sheet, walkOf } from "../sheet";
  * Units:   place in leg lengths, leg length in panel units
  */
 export function groundUnder(sheet: Sheet): (panel: Panel) => Stretch {
-  const leg = walkLegLength(walkOf(sheet));
+  const walk = walkOf(sheet);
+  const leg = walkLegLength(walk);
   const legLength = leg.kind === "value" && leg.value > 0 ? leg.value : PANEL.plainLeg;
   return (panel) => {
-    const place = placeOf(panel, sheet.head);
+    const place = placeOf(panel, walk);
     return { place: Number.isFinite(place) ? place : 0, legLength };
   };
 }

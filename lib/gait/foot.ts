@@ -1,6 +1,6 @@
 import { type LegLength, type LimbJoint, limbJoint, SIDES, type Side } from "../body";
-import { FROM_THE_MIDDLE, type GroundMark, groundMark } from "./ground-mark";
 import { perPanel } from "./per-panel";
+import { type GroundMark, seenMark } from "./seen-mark";
 import type { WalkPanel } from "./walk";
 
 /** A point of the sole that was marked. Leg lengths, y up from the ground. */
@@ -23,7 +23,7 @@ const bothFeet = perPanel((panel, leg) => ({
 
 function pointsOf(panel: WalkPanel, side: Side, leg: LegLength): readonly FootPoint[] {
   return FOOT_JOINTS.flatMap((joint) => {
-    const mark = groundMark(panel, limbJoint(side, joint), FROM_THE_MIDDLE, leg);
+    const mark = seenMark(panel, limbJoint(side, joint), leg);
     return mark === null ? [] : [{ ...mark, joint }];
   });
 }
@@ -63,8 +63,7 @@ export function bearingFeet({
  * were marked, else by their heels. What only follows from the stand is too rough for this.
  */
 export const feetAlong = perPanel((panel, leg) => {
-  const at = (side: Side, joint: LimbJoint) =>
-    groundMark(panel, limbJoint(side, joint), FROM_THE_MIDDLE, leg);
+  const at = (side: Side, joint: LimbJoint) => seenMark(panel, limbJoint(side, joint), leg);
   for (const joint of ["ankle", "heel"] as const) {
     const left = at("left", joint);
     const right = at("right", joint);

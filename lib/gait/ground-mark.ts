@@ -1,33 +1,16 @@
-import { type JointName, type LegLength, markOf, sideToGround } from "../body";
-import type { Walk, WalkPanel } from "./walk";
-
-/** Where a mark of the side view lies on the ground. Leg lengths; ± is the mark's own. */
-export interface GroundMark {
-  readonly x: number;
-  readonly y: number;
-  readonly plusMinus: number;
-}
-
-/** How the ground goes by: what tells a panel's place beside the panel itself. */
-export type GroundPace = Pick<Walk, "travel" | "advance">;
-
-/** The ground counted from the panel's own middle: for what is compared within one panel. */
-export const FROM_THE_MIDDLE: GroundPace = { travel: "on-the-spot", advance: 0 };
+import type { JointName, LegLength } from "../body";
+import { type Asked, type GroundPace, placesOf } from "./places/places-of";
+import { type GroundMark, seenMark } from "./seen-mark";
+import type { WalkPanel } from "./walk";
 
 /**
- * Ground x of a panel's middle: carried forward by the advance since frame 1, or, in a walk that
- * travels, as set by hand. So a walk on the spot, whose ground slides back under the walker, and one
- * that travels are read by one rule. On the spot a place left over from travelling is kept on the
- * sheet and not followed: nothing there shows it or could change it.
+ * Ground x of a panel's middle, as the walk has its places (see `placesOf`). A panel is
+ * known by its id; one that the walk does not have stands as set, or follows from the travel.
  *
  * Units:   leg lengths; not a number when the walk has no usable advance
  */
-export function placeOf(
-  panel: Pick<WalkPanel, "place" | "frame">,
-  { travel, advance }: GroundPace,
-): number {
-  const byHand = travel === "travelling" ? panel.place : null;
-  return byHand ?? advance * (panel.frame - 1);
+export function placeOf(panel: Asked, pace: GroundPace): number {
+  return placesOf(pace)(panel).x;
 }
 
 /** A side-view mark in ground space, or null where it, the leg length or the place is missing. */
@@ -37,9 +20,7 @@ export function groundMark(
   pace: GroundPace,
   leg: LegLength,
 ): GroundMark | null {
-  const mark = markOf(panel.marks.side, joint);
+  const mark = seenMark(panel, joint, leg);
   const place = placeOf(panel, pace);
-  if (mark === null || leg.kind === "cannot-tell" || !Number.isFinite(place)) return null;
-  const point = sideToGround(mark, { place, legLength: leg.value });
-  return { ...point, plusMinus: mark.precision / leg.value };
+  return mark === null || !Number.isFinite(place) ? null : { ...mark, x: place + mark.x };
 }

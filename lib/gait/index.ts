@@ -22,7 +22,7 @@ export { FOOT_STATES, type FootState, type FootTold } from "./foot-state";
 export type { FootSpan } from "./footfalls";
 export { froude } from "./froude";
 export type { GapCell } from "./gap-row";
-export { type GroundMark, type GroundPace, groundMark, placeOf } from "./ground-mark";
+export { groundMark, placeOf } from "./ground-mark";
 export { GUESS_PRECISION, type GuessedMarks, guessedMarks } from "./guess/guessed-marks";
 export { type Bearing, SNAPS_WITHIN, snapToGround } from "./guess/snap-to-ground";
 export type { BandPoint, HipBand, HipCurve, HipPoint } from "./hip-curve";
@@ -40,9 +40,11 @@ export {
   type YesNo,
 } from "./panel-readings";
 export type { Against } from "./pattern";
+export { type GroundPace, type Place, placesOf } from "./places/places-of";
 export { POSE_SHARES } from "./pose-shares";
 export type { Quieted, QuietTopic } from "./quiet";
 export { type Review, reviewWalk } from "./review-walk";
+export type { GroundMark } from "./seen-mark";
 export { stanceOf } from "./stance";
 export { findSteps, type Step } from "./step";
 export type { StepReading } from "./step-readings";
@@ -51,6 +53,7 @@ export { type Pace, type Tempo, tempo } from "./tempo";
 export {
   COMMON_YARDSTICKS,
   type CommonYardstick,
+  type Ground,
   KINDS,
   SHEET_YARDSTICKS,
   type SheetYardstick,

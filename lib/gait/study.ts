@@ -1,10 +1,11 @@
 import { type JointName, type LegLength, type ViewMarks, withFootOfStand } from "../body";
 import type { NoReading } from "./answer";
 import type { Finding } from "./finding";
-import { FROM_THE_MIDDLE, type GroundMark, groundMark, placeOf } from "./ground-mark";
+import { placeOf } from "./ground-mark";
 import { type HipHeight, hipHeight } from "./hip-height";
 import { type PanelReading, panelReadings } from "./panel-readings";
 import { type Against, type Pattern, patternOf } from "./pattern";
+import { type GroundMark, seenMark } from "./seen-mark";
 import { findSteps, type Step } from "./step";
 import { type CommonYardstick, commonOf, type Walk, type WalkPanel, type Yardstick } from "./walk";
 import { walkLegLength } from "./walk-leg";
@@ -91,7 +92,7 @@ function readWalk(walk: Walk, yardstick: Yardstick): Study {
     const facts = factsOf(panel, measure);
     const known = facts.seen.get(joint);
     if (known !== undefined) return known;
-    const mark = groundMark(facts.whole, joint, FROM_THE_MIDDLE, leg);
+    const mark = seenMark(facts.whole, joint, leg);
     facts.seen.set(joint, mark);
     return mark;
   };

@@ -35,6 +35,9 @@ export type SheetYardstick = (typeof SHEET_YARDSTICKS)[number];
 
 export type Travel = "on-the-spot" | "travelling";
 
+/** How places on the ground are had: from the travel and as set by hand, or solved from the planted feet. */
+export type Ground = "by-travel" | "solved";
+
 /** One panel as the gait library sees it: when, which pose, whose weight, and the marks. */
 export interface WalkPanel {
   readonly id: string;
@@ -54,6 +57,8 @@ export interface Walk {
   /** 1: on ones, every frame is drawn; 2: on twos. */
   readonly exposure: 1 | 2;
   readonly travel: Travel;
+  /** Absent: by travel. */
+  readonly ground?: Ground;
   /** How far the ground passes under the walker, leg lengths a frame. */
   readonly advance: number;
   readonly build: Build;

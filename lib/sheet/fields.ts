@@ -1,6 +1,7 @@
 import { SIDES } from "../body";
 import {
   CHECK_IDS,
+  type Ground,
   KINDS,
   type OnPurpose,
   type OnPurposeScope,
@@ -14,6 +15,7 @@ import { above, type Field, oneOf, orNull, record, text, whole, within } from ".
 import type { Panel, SheetHead } from "./sheet";
 
 const TRAVELS: readonly Travel[] = ["on-the-spot", "travelling"];
+const GROUNDS: readonly Ground[] = ["by-travel", "solved"];
 const MAX_SHOT_FRAME = 10_000_000; // no source, generous: a day at 24 a second has 2,073,600
 const MAX_FRAME = 100_000; // no source, generous: over an hour at 24 a second
 
@@ -33,6 +35,7 @@ export const HEAD_FIELDS: {
   exposure: oneOf([1, 2]),
   yardstick: oneOf(SHEET_YARDSTICKS),
   travel: oneOf(TRAVELS),
+  ground: oneOf(GROUNDS),
   framesPerStep: record({ left: whole(1, 1000), right: whole(1, 1000) }), // frames; no source, generous
   stepLength: above(0, 10), // leg lengths; no source, generous: two legs span less than 2
   advance: within(-10, 10), // leg lengths a frame; no source, generous: a step a frame, either way

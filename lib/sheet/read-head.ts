@@ -24,7 +24,7 @@ const BLANK: SheetHead = {
 };
 
 /** What every head has. */
-type Always = Omit<SheetHead, "firstFrame">;
+type Always = Omit<SheetHead, "firstFrame" | "ground">;
 const ALWAYS: { readonly [K in keyof Always]: Field<SheetHead[K]> } = HEAD_FIELDS;
 
 /**
@@ -48,6 +48,7 @@ export function readHead(doc: Y.Doc, skipped: (name: string) => void): SheetHead
     exposure: read("exposure"),
     yardstick: read("yardstick"),
     travel: read("travel"),
+    ...groundOf(map.get("ground"), skipped),
     framesPerStep: read("framesPerStep"),
     stepLength: read("stepLength"),
     advance: read("advance"),
@@ -66,5 +67,13 @@ function shotNumbers(
   if (value === undefined || value === 1) return {};
   if (HEAD_FIELDS.firstFrame.fits(value)) return { firstFrame: value };
   skipped("firstFrame");
+  return {};
+}
+
+/** Sheets from before places could be solved, and those whose places follow the travel, carry none. */
+function groundOf(value: unknown, skipped: (name: string) => void): Pick<SheetHead, "ground"> {
+  if (value === undefined || value === "by-travel") return {};
+  if (HEAD_FIELDS.ground.fits(value)) return { ground: value };
+  skipped("ground");
   return {};
 }

@@ -92,9 +92,13 @@ function parsed(text: string): unknown {
 }
 
 function readHead(value: unknown): SheetHead {
-  const { firstFrame, ...always } = HEAD_FIELDS;
-  const isNumbered = isRecord(value) && "firstFrame" in value;
-  return fieldsOf<SheetHead>("head", value, isNumbered ? { ...always, firstFrame } : always);
+  const { firstFrame, ground, ...always } = HEAD_FIELDS;
+  const has = (name: string) => isRecord(value) && name in value;
+  return fieldsOf<SheetHead>("head", value, {
+    ...always,
+    ...(has("ground") ? { ground } : {}),
+    ...(has("firstFrame") ? { firstFrame } : {}),
+  });
 }
 
 function readPanel(place: string, value: unknown, ids: Ids): Panel {

@@ -1,5 +1,5 @@
 import type { Build, PoseMarks, Side } from "../body";
-import type { OnPurpose, SheetYardstick, Travel, WalkKind } from "../gait";
+import type { Ground, OnPurpose, SheetYardstick, Travel, WalkKind } from "../gait";
 import type { View } from "../geometry";
 import type { Stroke } from "../ink";
 import type { Frame, PoseName } from "../motion";
@@ -17,6 +17,8 @@ export interface SheetHead {
   readonly exposure: 1 | 2;
   readonly yardstick: SheetYardstick;
   readonly travel: Travel;
+  /** How places on the ground are had; absent where they follow from the travel or are set by hand. */
+  readonly ground?: Ground;
   /** Frames from one contact to the next, by the side that starts the step. */
   readonly framesPerStep: { readonly left: number; readonly right: number };
   /** Leg lengths a step. */

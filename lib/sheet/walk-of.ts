@@ -3,6 +3,7 @@ import type { Sheet } from "./sheet";
 
 /** The sheet as the gait library measures it. Panels are the sheet's own, so what is kept by them holds. */
 export function walkOf({ head, panels }: Sheet): Walk {
-  const { kind, framesPerSecond, exposure, travel, advance, build } = head;
-  return { kind, framesPerSecond, exposure, travel, advance, build, panels };
+  const { kind, framesPerSecond, exposure, travel, ground, advance, build } = head;
+  const solved = ground === "solved" ? { ground } : {};
+  return { kind, framesPerSecond, exposure, travel, ...solved, advance, build, panels };
 }

@@ -1,10 +1,10 @@
 import { limbJoint, otherSide, type Side } from "../../body";
-import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond, greatestFirst } from "../beyond";
 import type { CannotTell, Finding, Level, Reading, Remark } from "../finding";
-import { type GroundMark, placeOf } from "../ground-mark";
+import { placeOf } from "../ground-mark";
 import type { Grade } from "../method";
 import { BACKWARD, BACKWARD_SOURCE, SLIDE_RULES, type SlideRule } from "../methods/slide";
+import { stanceTravel, type Travel } from "../places/stance-travel";
 import type { Step } from "../step";
 import type { Study } from "../study";
 import type { Walk, WalkPanel } from "../walk";
@@ -45,17 +45,11 @@ function oneRemark(findings: readonly Finding[]): Finding[] {
   return worst === undefined ? [...findings] : [worst, ...others];
 }
 
-interface Travel {
-  readonly panel: WalkPanel;
-  readonly measured: Reading;
-}
-
 function judge(study: Study, step: Step, side: Side, rule: SlideRule): Finding {
   const joint = limbJoint(side, rule.joint);
   const { leg, walk } = study;
   const from = step[rule.from];
   const { passing } = step;
-  const start = from === null ? null : study.ground(from, joint);
   const panels = [from, passing].filter((panel) => panel !== null).map(({ id }) => id);
   if (leg.kind === "cannot-tell") return cannotTell(side, panels, leg.needs);
   const placed = [from, passing].every((panel) => panel === null || isPlaced(panel, walk));
@@ -63,48 +57,47 @@ function judge(study: Study, step: Step, side: Side, rule: SlideRule): Finding {
   if (
     from === null ||
     passing === null ||
-    start === null ||
+    study.ground(from, joint) === null ||
     study.ground(passing, joint) === null
   ) {
     const needs = `the ${side} ${rule.joint} marked at its ${rule.from} and passing`;
     return cannotTell(side, panels, needs);
   }
-  const travels = stanceAfter(step, side, from, passing).flatMap((panel) => {
-    const mark = study.ground(panel, joint);
-    return mark === null ? [] : [{ panel, measured: travel(start, mark) }];
-  });
+  const stance = stanceOn(step, side, from, passing);
+  const followed = stanceTravel(study, { step, side, joint: rule.joint, panels: stance });
+  const travels = followed?.travels ?? [];
   const farthest = travels.toSorted((a, b) => greatestFirst(excess(a, rule), excess(b, rule)))[0];
-  if (farthest === undefined) {
-    return cannotTell(side, panels, `the ${side} passing after its ${rule.from}`);
+  if (followed === null || farthest === undefined) {
+    const isHidden = stance.length > 1 && walk.ground === "solved";
+    const needs = isHidden ? SOLVED_BY_IT : `the ${side} passing after its ${rule.from}`;
+    return cannotTell(side, panels, needs);
   }
   const limit = limitBroken(farthest.measured, rule);
   if (limit === null && travels.some((one) => isTooVague(one, rule))) {
     return cannotTell(side, panels, `the ${side} ${rule.joint} marked more exactly`);
   }
+  if (limit === null && followed.untied.length > 0) return cannotTell(side, panels, SOLVED_BY_IT);
   if (limit === null) {
     return { kind: "sound", check: "slide", side, panels, measured: farthest.measured };
   }
-  return remark(study, { side, rule, from, limit, farthest });
+  return remark(study, { side, rule, from: followed.from, limit, farthest });
 }
 
-/** The panels of the stance after its first, up to passing, that carry this side's weight. */
-function stanceAfter(step: Step, side: Side, from: WalkPanel, passing: WalkPanel): WalkPanel[] {
+/** Where places were solved from the very foot that is asked about. */
+const SOLVED_BY_IT =
+  "a place set by hand, or another planted mark beside it: places were solved from this foot";
+
+/** The panels of the stance up to passing that carry this side's weight. */
+function stanceOn(step: Step, side: Side, from: WalkPanel, passing: WalkPanel): WalkPanel[] {
   const { panels } = step;
-  return panels
+  const later = panels
     .slice(panels.indexOf(from) + 1, panels.indexOf(passing) + 1)
     .filter(({ weightOn }) => weightOn !== otherSide(side));
+  return later.length === 0 ? [] : [from, ...later];
 }
 
 function isPlaced(panel: WalkPanel, walk: Walk): boolean {
   return Number.isFinite(placeOf(panel, walk));
-}
-
-function travel(start: GroundMark, end: GroundMark): Reading {
-  return {
-    value: end.x - start.x,
-    plusMinus: rootSumSquare(start.plusMinus, end.plusMinus),
-    unit: "leg",
-  };
 }
 
 function limitsFor({ value }: Reading, rule: SlideRule): readonly Grade[] {
@@ -143,7 +136,7 @@ interface Slip {
   readonly farthest: Travel;
 }
 
-function remark({ yardstick }: Study, { side, rule, from, limit, farthest }: Slip): Remark {
+function remark({ yardstick, walk }: Study, { side, rule, from, limit, farthest }: Slip): Remark {
   const { measured, panel } = farthest;
   const back = measured.value < 0;
   const most = percent({ value: limit.value, plusMinus: 0 });
@@ -164,7 +157,7 @@ function remark({ yardstick }: Study, { side, rule, from, limit, farthest }: Sli
     measured,
     expected: { value: back ? -limit.value : limit.value, plusMinus: 0, unit: "leg" },
     title: capital(back ? `${side} foot slides back` : `${side} foot slips`),
-    why: `The ${side} foot carries the weight and its ${rule.joint} moves ${percent(measured)} of a leg ${way} from frame ${from.frame} to ${panel.frame}; up to ${most} passes as planted. It ${limit.level === "shows" ? "will" : "may"} be seen to slide.`,
+    why: `${walk.ground === "solved" ? "The panels are placed so that planted feet stay still. " : ""}The ${side} foot carries the weight and its ${rule.joint} moves ${percent(measured)} of a leg ${way} from frame ${from.frame} to ${panel.frame}; up to ${most} passes as planted. It ${limit.level === "shows" ? "will" : "may"} be seen to slide.`,
     source: back ? BACKWARD_SOURCE : rule.source,
     beyond: (Math.abs(measured.value) - limit.value) / limit.value,
   };

@@ -77,12 +77,14 @@ function addedPose(study: Study, group: PoseGroup, pose: StepPose): Added | null
   if (before === undefined || after === undefined) return null;
   const share = (frame - before.frame) / (after.frame - before.frame);
   const byHand = before.place !== null || after.place !== null;
+  const isSolved = walk.ground === "solved";
   const [from, to] = [placeOf(before, walk), placeOf(after, walk)];
-  const place = byHand ? from + share * (to - from) : null;
-  const about = { frame, pose, weightOn: group.side, place } as const;
+  const between = byHand || isSolved ? from + share * (to - from) : null;
+  const about = { frame, pose, weightOn: group.side, place: isSolved ? null : between } as const;
   const legUnits = leg.kind === "value" ? leg.value : PANEL.plainLeg;
-  const between = inBetween({ before, after, added: about, pace: walk, legUnits });
-  const marks = withKnees(between, before, after);
+  const added = { ...about, place: between };
+  const drawn = inBetween({ before, after, added, pace: walk, legUnits });
+  const marks = withKnees(drawn, before, after);
   return { kind: "add-panel", ...about, marks: inSpan(study, { ...about, marks }, pose) };
 }
 

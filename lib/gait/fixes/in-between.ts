@@ -11,8 +11,9 @@ import {
   type ViewMarks,
 } from "../../body";
 import { VIEWS } from "../../geometry";
-import { type GroundPace, placeOf } from "../ground-mark";
+import { placeOf } from "../ground-mark";
 import { footPitch } from "../panel-readings";
+import type { GroundPace } from "../places/places-of";
 import type { WalkPanel } from "../walk";
 import { footJoints, hundredth } from "./move-pose";
 

@@ -38,7 +38,7 @@ export const slideMethod: Method = {
   check: "slide",
   asks: "Does the foot that carries stay where it was put down?",
   measures:
-    "Follows the ball of the foot that carries from the down to passing, and its heel from the contact to passing, along the ground. That ball and ankle come forward while the foot rolls over its heel, between contact and flat, is honest and not asked about.",
+    "Follows the ball of the foot that carries from the down to passing, and its heel from the contact to passing, along the ground. That ball and ankle come forward while the foot rolls over its heel, between contact and flat, is honest and not asked about. Where places were solved from the planted feet, the ball is held against the heel of its own foot, and the heel against the other foot and places set by hand.",
   formula: [
     "travel = x(mark, later panel) − x(mark, first panel), forward positive",
     "x = place of the panel on the ground + the mark in the panel / leg",

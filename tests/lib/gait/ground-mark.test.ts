@@ -15,9 +15,11 @@ const placed = (from: Walk, astray = 0): Walk => ({
 describe("the place of a panel", () => {
   it("is the one set by hand in a walk that travels, else follows the advance", () => {
     const panel = { frame: 5, place: 7 };
-    expect(placeOf(panel, { travel: "travelling", advance: 0.1 })).toBe(7);
-    expect(placeOf({ ...panel, place: null }, { travel: "travelling", advance: 0.1 })).toBe(0.4);
-    expect(placeOf(panel, { travel: "on-the-spot", advance: 0.1 })).toBe(0.4);
+    expect(placeOf(panel, { travel: "travelling", advance: 0.1, panels: [] })).toBe(7);
+    expect(
+      placeOf({ ...panel, place: null }, { travel: "travelling", advance: 0.1, panels: [] }),
+    ).toBe(0.4);
+    expect(placeOf(panel, { travel: "on-the-spot", advance: 0.1, panels: [] })).toBe(0.4);
   });
 
   it("no longer counts once a walk that travelled goes on the spot", () => {
