@@ -166,7 +166,6 @@ describe.each(reference.walks)("the solved places of captured walk $clip", (capt
       const { x, plusMinus } = places(panel);
       const really = (true_.panels[index]?.place ?? 0) - start;
       const off = x - (first === undefined ? 0 : places(first).x) - really;
-      console.log(panel.pose, really.toFixed(3), off.toFixed(4), plusMinus.toFixed(4));
       expect(Math.abs(off)).toBeLessThan(2 * plusMinus + 1e-9);
     }
   });
