@@ -1,44 +1,80 @@
-import type { JointName, Side } from "../../lib/body";
+import { limbJoint, otherSide, type Side } from "../../lib/body";
 import type { Walk } from "../../lib/gait";
+import {
+  alongOf,
+  atBoth,
+  heightOf,
+  kneesSolved,
+  lowestOf,
+  moveFoot,
+  moveMarks,
+  nextOf,
+} from "./seeded/posed";
 import type { Fault } from "./seeding";
-import { lift, type PanelName, push } from "./walk";
 
-const PARTS = ["ankle", "heel", "ball", "toe"] as const;
-const foot = (side: Side) => PARTS.map((part): JointName => `${side}-${part}`);
 const POSES = ["contact", "down", "passing", "up"] as const;
 
-/** Ball and toe lifted so far that the foot pitches by so many degrees about its heel. */
-function pitched(into: Walk, name: PanelName, side: Side, degrees: number): Walk {
-  const slope = Math.tan((degrees * Math.PI) / 180);
-  const ball = lift(into, name, [`${side}-ball`], 0.18 * slope);
-  return lift(ball, name, [`${side}-toe`], 0.25 * slope);
-}
+const REACHES = "a leg that is nearly straight has to be drawn longer to go through the floor";
 
-/** The toe this far over its heel, the ball in proportion. */
-function toeOver(into: Walk, name: PanelName, side: Side, legs: number): Walk {
-  const marks = into.panels.find(({ id }) => id === name)?.marks.side;
-  const now = ((marks?.[`${side}-heel`]?.y ?? 0) - (marks?.[`${side}-toe`]?.y ?? 0)) / 420;
-  const ball = lift(into, name, [`${side}-ball`], 0.7 * (legs - now));
-  return lift(ball, name, [`${side}-toe`], legs - now);
+/** The foot put so far over the ground, its lowest mark; below 0 under it. */
+function standing(into: Walk, name: string, side: Side, legs: number): Walk {
+  return moveFoot(into, name, side, { up: legs - lowestOf(into, name, side) });
 }
 
 /** Feet off the ground or in it. */
 export const GROUND_FAULTS: readonly Fault[] = POSES.flatMap((pose): Fault[] => [
   {
-    name: `foot that floats at ${pose}`,
+    name: `foot that floats at its ${pose}`,
     check: "float",
     level: "shows",
     panels: [`@ ${pose}`],
-    put: (into, side, times) => lift(into, `${side} ${pose}`, foot(side), times * 0.02),
+    foot: true,
+    // At the up the other foot is in the air already.
+    ...(pose === "up" ? { brings: { tempo: "no foot is on the ground then" } } : {}),
+    put: (into, side, times) =>
+      atBoth(into, `${side} ${pose}`, (rest, name) => standing(rest, name, side, times * 0.02)),
   },
   {
-    name: `foot that sinks at ${pose}`,
+    name: `foot that sinks at its ${pose}`,
     check: "sink",
     level: "shows",
     panels: [`@ ${pose}`],
-    put: (into, side, times) => lift(into, `${side} ${pose}`, foot(side), -times * 0.02),
+    foot: true,
+    brings: { reach: REACHES, "limb-length": REACHES },
+    put: (into, side, times) =>
+      atBoth(into, `${side} ${pose}`, (rest, name) =>
+        standing(rest, name, side, -times * sinkLimit(rest, name, side)),
+      ),
   },
 ]);
+
+/** A foot that peels, drawn in one piece, has its tip in the ground: there 3 % pass instead of 2. */
+function sinkLimit(from: Walk, name: string, side: Side): number {
+  const tip = Math.min(
+    ...(["ball", "toe"] as const).map((part) => heightOf(from, name, limbJoint(side, part))),
+  );
+  return heightOf(from, name, limbJoint(side, "heel")) - tip > 0.015 ? 0.03 : 0.02;
+}
+
+/** The toe this far over its heel, the ball in proportion, and the foot on the ground. */
+function toeOver(into: Walk, name: string, side: Side, legs: number): Walk {
+  const over = (part: "ball" | "toe") =>
+    heightOf(into, name, limbJoint(side, part)) - heightOf(into, name, limbJoint(side, "heel"));
+  const by = legs - over("toe");
+  const ball = legs * BALL_OF_TOE - over("ball");
+  const tip = moveMarks(into, name, [limbJoint(side, "toe")], { up: by });
+  const rolled = moveMarks(tip, name, [limbJoint(side, "ball")], { up: ball });
+  return kneesSolved(into, standing(rolled, name, side, 0), name);
+}
+
+const BALL_OF_TOE = 0.72; // of the way from heel to toe
+
+/** The foot pitched by so many degrees, toe up, and on the ground. */
+function pitched(into: Walk, name: string, side: Side, degrees: number): Walk {
+  const ahead = (part: "heel" | "toe") => alongOf(into, name, limbJoint(side, part));
+  const slope = Math.tan((degrees * Math.PI) / 180);
+  return toeOver(into, name, side, (ahead("toe") - ahead("heel")) * slope);
+}
 
 /** Feet that land, lie or leave otherwise than feet do. */
 export const ROLL_FAULTS: readonly Fault[] = [
@@ -47,29 +83,36 @@ export const ROLL_FAULTS: readonly Fault[] = [
     check: "foot-roll",
     level: "may-show",
     panels: ["@ contact"],
+    foot: true,
     // The toe stands 10 % over its heel and is to stay above 2 %.
-    put: (into, side, times) => toeOver(into, `${side} contact`, side, 0.1 - times * 0.08),
+    put: (into, side, times) =>
+      atBoth(into, `${side} contact`, (rest, name) =>
+        toeOver(rest, name, side, 0.1 - times * 0.08),
+      ),
   },
   {
-    name: "foot that is not flat at passing",
+    name: "foot that is not flat at its passing",
     check: "foot-roll",
     level: "may-show",
     panels: ["@ passing"],
+    foot: true,
     put: (into, side, times) => pitched(into, `${side} passing`, side, times * 10),
   },
   {
-    name: "heel that is up at passing",
+    name: "heel that is up at its passing",
     check: "foot-roll",
     level: "may-show",
     panels: ["@ passing"],
+    foot: true,
     put: (into, side, times) => pitched(into, `${side} passing`, side, -times * 10),
   },
   {
-    name: "foot that is not flat at the down",
+    name: "foot that is not flat at its down",
     check: "foot-roll",
     level: "may-show",
     panels: ["@ down"],
     yardsticks: ["trade"],
+    foot: true,
     put: (into, side, times) => pitched(into, `${side} down`, side, times * 10),
   },
   {
@@ -77,9 +120,13 @@ export const ROLL_FAULTS: readonly Fault[] = [
     check: "foot-roll",
     level: "may-show",
     panels: ["@ up"],
+    foot: true,
     put: (into, side, times) => toeOver(into, `${side} up`, side, times * 0.02),
   },
 ];
+
+const apartOf = (from: Walk, name: string, side: Side) =>
+  alongOf(from, name, `${side}-ankle`) - alongOf(from, name, `${otherSide(side)}-ankle`);
 
 /** Poses drawn as another than they are labelled. */
 export const SHAPE_FAULTS: readonly Fault[] = [
@@ -88,27 +135,45 @@ export const SHAPE_FAULTS: readonly Fault[] = [
     check: "pose-order",
     level: "may-show",
     panels: ["@ contact"],
-    put: (into, side, times) => crossed(into, side, 0.05 / times),
+    foot: true,
+    fixed: 0, // what is drawn there is another pose, and the step would lack the one that its label names
+    brings: {
+      float: "at a contact both feet are asked to bear, and one is in the air",
+      "weight-side": "feet that are side by side have no hips between them",
+      tempo: "a step between feet side by side has no length",
+    },
+    put: (into, side, times) =>
+      atBoth(into, `${side} contact`, (rest, name) => crossed(rest, name, side, 0.05 / times)),
   },
   {
     name: "passing drawn as a contact",
     check: "pose-order",
     level: "may-show",
     panels: ["@ passing"],
-    put: (into, side, times) => strided(into, side, 0.72 + times * 0.05),
+    foot: true,
+    fixed: 0, // the same
+    brings: {
+      reach: "the foot that swings is put a step ahead of hips that stayed",
+      "limb-length": "the foot that swings is put a step ahead of hips that stayed",
+      clearance: "the foot that swings lies where it will land",
+    },
+    put: (into, side, times) => strided(into, `${side} passing`, side, times * 0.05),
   },
 ];
 
 /** At contact the other foot this far behind the one that lands, and in the air. */
-function crossed(into: Walk, side: Side, apart: number): Walk {
-  const other: Side = side === "left" ? "right" : "left";
-  const beside = push(into, `${side} contact`, foot(other), 0.72 - apart);
-  return lift(beside, `${side} contact`, foot(other), 0.1);
+function crossed(into: Walk, name: string, side: Side, apart: number): Walk {
+  const other = otherSide(side);
+  const ahead = apartOf(into, name, side) - apart;
+  return moveFoot(into, name, other, { ahead, up: 0.1 - lowestOf(into, name, other) });
 }
 
-/** At passing the other foot this far ahead of the one that carries, its toe up. */
-function strided(into: Walk, side: Side, apart: number): Walk {
-  const other: Side = side === "left" ? "right" : "left";
-  const name: PanelName = `${side} passing`;
-  return toeOver(push(into, name, foot(other), apart), name, other, 0.1);
+/** At passing the other foot ahead of the one that carries, wider than at either contact, its toe up. */
+function strided(into: Walk, name: string, side: Side, wider: number): Walk {
+  const other = otherSide(side);
+  const widest = Math.max(
+    ...[`${side} contact`, nextOf(into, side)].map((one) => Math.abs(apartOf(into, one, side))),
+  );
+  const ahead = widest + wider + apartOf(into, name, side);
+  return toeOver(moveFoot(into, name, other, { ahead }), name, other, 0.1);
 }

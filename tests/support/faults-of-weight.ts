@@ -1,76 +1,77 @@
-import type { JointName, Side } from "../../lib/body";
+import { otherSide, type Side } from "../../lib/body";
 import type { Walk } from "../../lib/gait";
-import { across, type Fault, hipsAhead } from "./seeding";
-import { type PanelName, push, shift } from "./walk";
+import { acrossOf, alongOf, atBoth, carry, hipsAcross, hipsAlong, nextOf } from "./seeded/posed";
+import type { Fault } from "./seeding";
 
-const HIPS: readonly JointName[] = ["left-hip", "right-hip"];
+/** How far the hips are ahead of a side's ankle, leg lengths. */
+const aheadOf = (from: Walk, name: string, side: Side) =>
+  hipsAlong(from, name) - alongOf(from, name, `${side}-ankle`);
 
-/** The hips put so far ahead of the standing ankle at passing. */
+/** The body put so far ahead of the standing ankle at passing. */
 function ahead(into: Walk, side: Side, legs: number): Walk {
-  const name: PanelName = `${side} passing`;
-  return push(into, name, HIPS, legs - hipsAhead(into, name, "ankle", side));
+  const name = `${side} passing`;
+  return carry(into, name, { ahead: legs - aheadOf(into, name, side) });
 }
 
-/** The hips put there across the walk, counted toward the side from a place of the walk's. */
-function aside(into: Walk, name: PanelName, side: Side, to: number): Walk {
-  return shift(into, name, HIPS, (side === "right" ? to : -to) - across(into, name, "hips"));
-}
+const sign = (side: Side) => (side === "right" ? 1 : -1);
 
-/** Where something is across the walk, counted toward the side. */
-const toward = (from: Walk, name: PanelName, side: Side, what: "hips" | `${Side}-ankle`) =>
-  (side === "right" ? 1 : -1) * across(from, name, what);
+/** The body put there across the walk, counted toward the side from a place of the walk's. */
+function aside(into: Walk, name: string, side: Side, to: number): Walk {
+  return carry(into, name, { right: sign(side) * to - hipsAcross(into, name) });
+}
 
 /** The middle between the feet as they stand, counted toward the side. */
 function middle(from: Walk, side: Side): number {
-  const other = side === "left" ? "right" : "left";
-  const next: PanelName =
-    from.panels.findIndex(({ id }) => id === `${side} contact`) <
-    from.panels.findIndex(({ id }) => id === `${other} contact`)
-      ? `${other} contact`
-      : "end";
-  const contacts = [`${side} contact` as const, next];
-  const others = contacts.map((name) => toward(from, name, side, `${other}-ankle`));
+  const other = otherSide(side);
+  const others = [`${side} contact`, nextOf(from, side)].map((name) =>
+    acrossOf(from, name, `${other}-ankle`),
+  );
   const mean = others.reduce((sum, z) => sum + z, 0) / others.length;
-  return (toward(from, `${side} passing`, side, `${side}-ankle`) + mean) / 2;
+  return (sign(side) * (acrossOf(from, `${side} passing`, `${side}-ankle`) + mean)) / 2;
 }
 
 const LIFE = 0.093; // leg lengths that people's hips are ahead of the standing ankle
+const TO_AND_FRO = "the body goes to and fro between its poses";
+const STRETCHED = "the foot that stays behind is out of the leg's reach";
 
 /** Weight that is not over the feet, from the side and from the front. */
 export const WEIGHT_FAULTS: readonly Fault[] = [
   {
-    name: "weight behind at passing",
+    name: "weight behind at its passing",
     check: "weight-side",
     level: "shows",
     panels: ["@ passing"],
+    brings: { hitch: TO_AND_FRO },
     put: (into, side, times) => ahead(into, side, LIFE - times * (LIFE - 0.03)),
   },
   {
-    name: "weight too far ahead at passing",
+    name: "weight too far ahead at its passing",
     check: "weight-side",
     level: "shows",
     panels: ["@ passing"],
+    brings: { hitch: TO_AND_FRO },
     put: (into, side, times) => ahead(into, side, LIFE + times * (0.15 - LIFE)),
   },
   {
-    name: "weight past the front foot at contact",
+    name: "weight past the front foot at its contact",
     check: "weight-side",
     level: "shows",
     panels: ["@ contact"],
-    put: (into, side, times) => {
-      const name: PanelName = `${side} contact`;
-      const back = -hipsAhead(into, name, "ankle", side); // from the hips to the front ankle
-      return push(into, name, HIPS, times * back);
-    },
+    brings: { hitch: TO_AND_FRO, reach: STRETCHED, "limb-length": STRETCHED },
+    put: (into, side, times) =>
+      atBoth(into, `${side} contact`, (rest, name) =>
+        carry(rest, name, { ahead: -times * aheadOf(rest, name, side) }),
+      ),
   },
   {
     name: "weight far beside the foot",
     check: "weight-front",
     level: "may-show",
     panels: ["@ passing"],
-    put: (into, side, times) => {
-      const name: PanelName = `${side} passing`;
-      return aside(into, name, side, toward(into, name, side, `${side}-ankle`) + times * 0.08);
+    put(into, side, times) {
+      const name = `${side} passing`;
+      const ankle = sign(side) * acrossOf(into, name, `${side}-ankle`);
+      return aside(into, name, side, ankle + times * 0.08);
     },
   },
   {
@@ -83,13 +84,15 @@ export const WEIGHT_FAULTS: readonly Fault[] = [
   },
   {
     name: "hips that move away from the foot that receives",
-    least: 0.9, // twice 1 % leaves 1 %, which is what two hips may stray by pencil
+    finest: 0.004, // two pairs of hips by pencil stray by as much as lies between once and twice
     check: "weight-front",
     level: "may-show",
     panels: ["@ contact", "@ passing"],
-    put: (into, side, times) => {
-      const at = toward(into, `${side} passing`, side, "hips");
-      return aside(into, `${side} contact`, side, at + times * 0.01);
+    put(into, side, times) {
+      const at = sign(side) * hipsAcross(into, `${side} passing`);
+      return atBoth(into, `${side} contact`, (rest, name) =>
+        aside(rest, name, side, at + times * 0.01),
+      );
     },
   },
 ];

@@ -84,11 +84,27 @@ export interface Fault {
   readonly name: string;
   readonly check: Remark["check"];
   readonly level: Level;
-  /** Panels the remark must name, in frame order; `@` stands for the side, `~` for the other. */
+  /** Panels the remark must name; `@` stands for the side, `~` for the other, `next` for the contact that ends the step, `first` and `second` for the walk's contacts. */
   readonly panels: readonly string[];
+  /** The remark must end with those panels, and may begin with others. */
+  readonly onlyLast?: boolean;
+  /** The side that the remark must name, where it is not the one the fault was put on. */
+  readonly sideOf?: (side: Side) => Side | null;
   readonly put: (into: Walk, side: Side, times: number) => Walk;
-  /** Yardsticks it is a fault by; both unless said. */
+  /** Yardsticks it is a fault by; trade and life unless said. */
   readonly yardsticks?: readonly Yardstick[];
+  /** Whether it can be put there at all; anywhere unless said. */
+  readonly fits?: (into: Walk, side: Side) => boolean;
+  /** There is no half of it: below 1 it is not put. */
+  readonly whole?: boolean;
+  /** It is read from a sole, so it hides where soles are a model's, good to 3 % of a leg. */
+  readonly foot?: boolean;
+  /** Checks that speak of it too and are right to, each with the reason. */
+  readonly brings?: Readonly<Partial<Record<Remark["check"], string>>>;
+  /** Share of seedings in which a fix is to be offered, where that is not all; 0 is left to the artist. */
+  readonly fixed?: number;
+  /** ± of marks, a share of a leg, at which twice its threshold can be told, where a pencil's 0.5 % is too rough. */
+  readonly finest?: number;
   /** Share of seedings in which it is to be named, where that is not 0.95. */
   readonly least?: number;
 }
@@ -102,23 +118,34 @@ export function namedShare(fault: Fault, base: Base, yardstick: Yardstick, times
     (["left", "right"] as const).map((side) => {
       const put = fault.put(base.walk, side, times);
       return reviewWalk(jittered(put, base.jitter, seed), yardstick).remarks.some((remark) =>
-        isNamed(fault, remark, side),
+        isNamed(fault, remark, side, base.walk),
       );
     }),
   );
   return tries.filter((named) => named).length / tries.length;
 }
 
-export function isNamed(fault: Fault, remark: Remark, side: Side): boolean {
+/** Whether a remark is the one that a fault on this side is to draw. */
+export function isNamed(fault: Fault, remark: Remark, side: Side, from: Walk): boolean {
   const other = side === "left" ? "right" : "left";
-  const panels = fault.panels.map((panel) => panel.replace("@", side).replace("~", other));
+  const contacts = from.panels.filter(({ pose }) => pose === "contact").map(({ id }) => id);
+  const next = contacts[contacts.indexOf(`${side} contact`) + 1] ?? "end";
+  const [first = "", second = ""] = contacts;
+  const named: Readonly<Record<string, string>> = { next, first, second };
+  const asked = fault.panels.map(
+    (panel) => named[panel] ?? panel.replace("@", side).replace("~", other),
+  );
+  const told = fault.onlyLast === true ? remark.panels.slice(-asked.length) : remark.panels;
+  const about = fault.sideOf === undefined ? side : fault.sideOf(side);
   return (
     remark.check === fault.check &&
-    remark.level === fault.level &&
-    remark.panels.join() === panels.join() &&
-    remark.side === side
+    GRAVITY[remark.level] >= GRAVITY[fault.level] &&
+    told.toSorted().join() === asked.toSorted().join() &&
+    remark.side === about
   );
 }
+
+const GRAVITY: Readonly<Record<Level, number>> = { tidy: 0, "may-show": 1, shows: 2 };
 
 /** How far the middle of the hips is ahead of a joint, leg lengths. */
 export function hipsAhead(

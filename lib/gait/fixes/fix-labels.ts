@@ -1,5 +1,5 @@
 import { otherSide, type Side } from "../../body";
-import { isStepPose, type PoseName, STEP_POSES } from "../../motion";
+import { type PoseName, STEP_POSES } from "../../motion";
 import { shapeOf } from "../checks/pose-shape";
 import type { Remark } from "../finding";
 import type { FixChange } from "../fix";
@@ -32,7 +32,8 @@ export function fixLabels(study: Study, remark: Remark): readonly Proposal[] {
       : [
           sidesRight(group),
           withNext(group, remark),
-          inOrder(group),
+          inOrder(group, STEP_POSES),
+          inOrder(group, BUT_THE_UP),
           beginning(group),
           ...turned(group, groups),
         ];
@@ -81,9 +82,12 @@ function beginning({ panels: [first], contact, end, side }: PoseGroup): Label[] 
   ];
 }
 
-/** The labels that a step has, in the order of its frames. One too many becomes a breakdown. */
-function inOrder({ panels }: PoseGroup): Label[] {
-  const named = panels.filter(({ pose }) => isStepPose(pose));
+/** In life the highest hips may come before the passing: then their label stays where it is. */
+const BUT_THE_UP: readonly PoseName[] = STEP_POSES.filter((pose) => pose !== "up");
+
+/** Those of a step's labels in the order of its frames. One too many becomes a breakdown. */
+function inOrder({ panels }: PoseGroup, poses: readonly PoseName[]): Label[] {
+  const named = panels.filter(({ pose }) => poses.includes(pose));
   const labels = named
     .map(({ pose }) => pose)
     .toSorted((a, b) => rank(a) - rank(b))

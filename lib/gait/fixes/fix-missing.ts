@@ -29,6 +29,7 @@ import { walkingPanels } from "../step";
 import { type Study, studyWalk } from "../study";
 import type { CommonYardstick, WalkPanel } from "../walk";
 import { listed } from "../words";
+import { overTheFoot } from "./fix-weight";
 import { heightOf, hipSpan, inside } from "./hip-span";
 import { inBetween } from "./in-between";
 import { hundredth, moveBody } from "./move-pose";
@@ -38,9 +39,33 @@ type Added = Extract<FixChange, { kind: "add-panel" }>;
 
 /**
  * Missing poses: a panel for each, at the frame where the yardstick has it between the poses about it,
- * its marks in-between theirs, hips in the span that the step's other poses leave, knees solved.
+ * its marks in-between theirs, hips in the span that the step's other poses leave, knees solved. Where a
+ * passing in-between has its weight beside the foot, the body goes over it.
  */
-export function fixMissing(study: Study, { side, panels }: Remark): readonly Proposal[] {
+export function fixMissing(study: Study, remark: Remark): readonly Proposal[] {
+  const asIs = allAdded(study, remark, (_, { marks }) => marks);
+  const balanced = allAdded(study, remark, (now, panel) =>
+    panel.pose === "passing" && panel.weightOn !== null
+      ? overTheFoot(now, panel, panel.weightOn)
+      : panel.marks,
+  );
+  return [asIs, balanced].flatMap((changes) =>
+    changes.length === 0 ? [] : [{ title: titleOf(changes), changes }],
+  );
+}
+
+function titleOf(added: readonly Added[]): string {
+  const poses = listed(
+    added.map(({ pose, frame }) => `${pose === "up" ? "an" : "a"} ${pose} at frame ${frame}`),
+  );
+  return `Add ${poses}`;
+}
+
+/** How an added pose carries its weight, once its marks are in-between. */
+type Balance = (study: Study, panel: WalkPanel) => PoseMarks;
+
+/** A panel for each pose that is missing; none where one of them finds no place. */
+function allAdded(study: Study, { side, panels }: Remark, balance: Balance): readonly Added[] {
   const asked = posesAsked(study.walk, study.yardstick);
   const added: Added[] = [];
   for (const pose of STEP_POSES.filter((one) => asked.includes(one))) {
@@ -48,15 +73,11 @@ export function fixMissing(study: Study, { side, panels }: Remark): readonly Pro
     const group = groupAt(now, side, panels);
     if (group === null) return [];
     if (group.panels.some((panel) => panel.pose === pose)) continue;
-    const made = addedPose(now, group, pose);
+    const made = addedPose(now, group, pose, balance);
     if (made === null) return [];
     added.push(made);
   }
-  if (added.length === 0) return [];
-  const poses = listed(
-    added.map(({ pose, frame }) => `${pose === "up" ? "an" : "a"} ${pose} at frame ${frame}`),
-  );
-  return [{ title: `Add ${poses}`, changes: added }];
+  return added;
 }
 
 /** The step that a remark is about, as it stands now. */
@@ -67,7 +88,7 @@ function groupAt(study: Study, side: Side | null, ids: readonly string[]): PoseG
   return named[0] ?? null;
 }
 
-function addedPose(study: Study, group: PoseGroup, pose: StepPose): Added | null {
+function addedPose(study: Study, group: PoseGroup, pose: StepPose, balance: Balance): Added | null {
   const { walk, leg } = study;
   const frame = frameFor(study, group, pose);
   if (frame === null) return null;
@@ -83,8 +104,9 @@ function addedPose(study: Study, group: PoseGroup, pose: StepPose): Added | null
   const about = { frame, pose, weightOn: group.side, place: isSolved ? null : between } as const;
   const legUnits = leg.kind === "value" ? leg.value : PANEL.plainLeg;
   const added = { ...about, place: between };
-  const drawn = inBetween({ before, after, added, pace: walk, legUnits });
-  const marks = withKnees(drawn, before, after);
+  const mixed = inBetween({ before, after, added, pace: walk, legUnits });
+  const drawn = { id: "added", ...about, marks: withKnees(mixed, before, after) };
+  const marks = balance(study, drawn);
   return { kind: "add-panel", ...about, marks: inSpan(study, { ...about, marks }, pose) };
 }
 

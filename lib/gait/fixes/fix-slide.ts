@@ -1,9 +1,10 @@
-import { type JointName, markOf, otherSide, PANEL, type Side } from "../../body";
+import { JOINTS, type JointName, markOf, otherSide, PANEL, type Side } from "../../body";
 import type { Remark } from "../finding";
 import { placeOf } from "../ground-mark";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
-import { footJoints, moveFoot, placeJoints } from "./move-pose";
+import { percent, sided } from "../words";
+import { footJoints, marksMoved, moveFoot, placeJoints, shifted } from "./move-pose";
 import { movedPanel, type Proposal } from "./proposal";
 
 /** A foot that moved less than this along the ground is left where it is, leg lengths. */
@@ -11,7 +12,8 @@ const STAYS = 0.01;
 
 /**
  * A foot that slips: back onto its footprint, as it is; or laid down as it lies on the pose before or
- * after, where it lost its shape as well. Knees solved.
+ * after, where it lost its shape as well, knees solved; or the whole drawing moved, where the body went
+ * along with the foot.
  */
 export function fixSlide(study: Study, { side, panels, spots }: Remark): readonly Proposal[] {
   const joint = spots.at(-1)?.joints[0];
@@ -40,7 +42,24 @@ export function fixSlide(study: Study, { side, panels, spots }: Remark): readonl
       ? []
       : each((panel) => (panel === flat ? null : laid(study, panel, side, flat)))),
     ...(flat === null || step.passing === null ? [] : [laid(study, flat, side, step.passing)]),
+    ...each((panel) => whole(study, panel, travel(study, joint, from, panel))),
   ];
+
+  /** The drawing is right and stands in the wrong place: it goes back as it is. */
+  function whole({ leg, walk }: Study, panel: WalkPanel, by: number): Proposal {
+    const way = by > 0 ? "back" : "forward";
+    const amount = percent({ value: by, plusMinus: 0 });
+    const name = `Move the whole ${sided(side, panel.pose)} ${way} by ${amount} of a leg`;
+    if (walk.travel === "travelling" && panel.place !== null) {
+      return {
+        title: name,
+        changes: [{ kind: "place", panel: panel.id, place: panel.place - by }],
+      };
+    }
+    const legUnits = leg.kind === "value" ? leg.value : PANEL.plainLeg;
+    const marks = shifted(panel.marks.side, JOINTS, { x: -by * legUnits, y: 0 });
+    return { title: name, changes: marksMoved(panel, { ...panel.marks, side: marks }) };
+  }
 
   function back({ leg }: Study, panel: WalkPanel, foot: Side, by: number): Proposal {
     const legUnits = leg.kind === "value" ? leg.value : PANEL.plainLeg;

@@ -44,6 +44,16 @@ export function fixWeight(study: Study, { check, panels, side }: Remark): readon
   return [movedPanel(panel, moved, title, leg)];
 }
 
+/**
+ * The panel with its hips where people carry them at passing, feet kept and knees solved; as it is where
+ * the marks do not say where they are.
+ */
+export function overTheFoot(study: Study, panel: WalkPanel, side: Side): WalkPanel["marks"] {
+  const by = forwardBy(study, panel, side);
+  if (by === null || study.leg.kind === "cannot-tell") return panel.marks;
+  return moveBody(panel, { forward: by * study.leg.value, up: 0, aside: 0 }).marks;
+}
+
 /** How far the body is to go along the walk, leg lengths; null where that cannot be told. */
 function forwardBy(study: Study, panel: WalkPanel, side: Side | null): number | null {
   if (panel.pose === "stand") return standBy(study, panel);

@@ -1,0 +1,22 @@
+import { GROUND_FAULTS, ROLL_FAULTS, SHAPE_FAULTS } from "../faults-of-feet";
+import { READING_FAULTS } from "../faults-of-readings";
+import { GAPS, HEIGHTS, LABELS, MARK_SLIPS, MISSING, SLIDES } from "../faults-of-steps";
+import { SYMMETRY_FAULTS } from "../faults-of-symmetry";
+import { WEIGHT_FAULTS } from "../faults-of-weight";
+import type { Fault } from "../seeding";
+
+/** Every fault that is put into the clean walks: at least one for each check. */
+export const FAULTS: readonly Fault[] = [
+  ...MISSING,
+  ...LABELS,
+  ...SHAPE_FAULTS,
+  ...HEIGHTS,
+  ...WEIGHT_FAULTS,
+  ...SLIDES,
+  ...MARK_SLIPS,
+  ...GROUND_FAULTS,
+  ...ROLL_FAULTS,
+  ...GAPS,
+  ...SYMMETRY_FAULTS,
+  ...READING_FAULTS,
+];

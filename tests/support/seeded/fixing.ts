@@ -1,0 +1,33 @@
+import { applyFix, type CheckId, fixFor, type Remark, reviewWalk } from "../../../lib/gait";
+import { nameOf, type Outcome, type Seeding } from "./seeding";
+
+/** Checks that offer no fix, each with the reason. */
+export const LEFT_TO_THE_ARTIST: Readonly<Partial<Record<CheckId, string>>> = {
+  "foot-roll": "how a foot lands, lies and leaves is drawn: a rolled foot has no one right shape",
+  opposition: "arms that swing the other way are drawn anew, in every pose between the contacts",
+  symmetry: "which of two steps is the one that is meant, nobody but the artist knows",
+};
+
+/** What a fix does to a seeded walk. */
+export interface Fixed {
+  readonly offered: boolean;
+  /** The remark is still drawn after it. */
+  readonly stays: boolean;
+  /** What shows after it and did not before. */
+  readonly shows: readonly Remark[];
+}
+
+/** Takes the fix that is offered for the remark that names the fault, and reads the walk again. */
+export function fixed({ walk, named }: Outcome, { yardstick }: Seeding): Fixed {
+  const fix = named === null ? null : fixFor(walk, named);
+  if (named === null || fix === null) return { offered: false, stays: true, shows: [] };
+  const before = new Set(reviewWalk(walk, yardstick).remarks.filter(shown).map(nameOf));
+  const { remarks } = reviewWalk(applyFix(walk, fix), yardstick);
+  return {
+    offered: true,
+    stays: remarks.some((one) => nameOf(one) === nameOf(named)),
+    shows: remarks.filter((one) => shown(one) && !before.has(nameOf(one))),
+  };
+}
+
+const shown = ({ level }: Remark) => level === "shows";
