@@ -93,6 +93,7 @@ const CHANGES: Readonly<Record<Change, string>> = {
   reversed: "has reversed",
   halved: "is less than half of what it was",
   doubled: "is more than double what it was",
+  elsewhere: "is read on another side as well",
 };
 
 function lapsedLines(lapsed: readonly Lapsed[]): string[] {

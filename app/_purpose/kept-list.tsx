@@ -1,5 +1,11 @@
 "use client";
-import type { Kept, Lapsed, OnPurpose, OnPurposeScope } from "../../lib/gait";
+import {
+  type Kept,
+  type Lapsed,
+  measuredIn,
+  type OnPurpose,
+  type OnPurposeScope,
+} from "../../lib/gait";
 import { dropOnPurpose, keepOnPurpose, type Sheet } from "../../lib/sheet";
 import { Button } from "../_controls";
 import { useMayCritique, useReview, useRoom, useSheet } from "../_room";
@@ -13,7 +19,7 @@ export const KEPT_LIST = "kept-on-purpose";
 
 /** In the margin: what is kept on purpose, folded, and what no longer is what was kept. */
 export function KeptList() {
-  const { kept, lapsed } = useReview();
+  const { kept, lapsed, settled } = useReview();
   const entries = byEntry(kept);
   return (
     <>
@@ -37,6 +43,19 @@ export function KeptList() {
             {entries.map(({ entry, found }) => (
               <li key={entry.id}>
                 <KeptRow entry={entry} found={found} />
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {settled.length > 0 && (
+        <details className={styles.fold}>
+          <summary>{words.settled(settled.length)}</summary>
+          <p>{words.settledWhy}</p>
+          <ul>
+            {settled.map((entry) => (
+              <li key={entry.id}>
+                <SettledRow entry={entry} />
               </li>
             ))}
           </ul>
@@ -105,7 +124,13 @@ function LapsedRow({ lapsed: { entry, change, now, remarks } }: { readonly lapse
           <Button
             small
             aria-label={words.keepAgainNamed(title)}
-            onClick={() => keepOnPurpose(room.critique, { ...entry, measured: now })}
+            onClick={() =>
+              keepOnPurpose(room.critique, {
+                ...entry,
+                measured: now,
+                ...measuredIn(remarks, entry.scope),
+              })
+            }
           >
             {words.keepAgain}
           </Button>
@@ -113,6 +138,23 @@ function LapsedRow({ lapsed: { entry, change, now, remarks } }: { readonly lapse
             {words.drop}
           </Button>
         </div>
+      )}
+    </article>
+  );
+}
+
+function SettledRow({ entry }: { readonly entry: OnPurpose }) {
+  const drop = useDrop();
+  const mayKeep = useMayCritique();
+  const title = told.check[entry.check];
+  return (
+    <article className={styles.kept}>
+      <h4>{title}</h4>
+      <Reason entry={entry} />
+      {mayKeep && (
+        <Button small aria-label={words.dropNamed(title)} onClick={() => drop(entry, title)}>
+          {words.drop}
+        </Button>
       )}
     </article>
   );

@@ -1,7 +1,17 @@
 "use client";
 import { SIDES } from "../../lib/body";
+import { placesOf } from "../../lib/gait";
 import { POSES } from "../../lib/motion";
-import { addPanel, type Panel, relabelPanel, setHold, setPlace, slidePanel } from "../../lib/sheet";
+import {
+  addPanel,
+  type Panel,
+  relabelPanel,
+  type Sheet,
+  setHold,
+  setPlace,
+  slidePanel,
+  walkOf,
+} from "../../lib/sheet";
 import { Button, Choice } from "../_controls";
 import { freshPanelId, usePanel, useRoom, useSheet } from "../_room";
 import { common, strip } from "../_words";
@@ -44,6 +54,7 @@ export function PanelInHand({ mayDraw }: { readonly mayDraw: boolean }) {
 
 function PanelFields({ panel }: { readonly panel: Panel }) {
   const { drawing } = useRoom();
+  const solved = useSheet((sheet) => sheet.head.ground === "solved");
   const travelling = useSheet((sheet) => sheet.head.travel === "travelling");
   const { pose, weightOn } = panel;
   return (
@@ -80,10 +91,10 @@ function PanelFields({ panel }: { readonly panel: Panel }) {
         most={MOST_HELD}
         onCommit={(hold) => setHold(drawing, panel.id, Math.round(hold ?? 0))}
       />
-      {travelling && (
+      {(travelling || solved) && (
         <CommittedNumber
           label={strip.tray.place}
-          hint={strip.tray.placeHint}
+          hint={solved ? strip.tray.placeSolvedHint : strip.tray.placeHint}
           value={panel.place}
           least={-MOST_PLACE}
           most={MOST_PLACE}
@@ -92,7 +103,25 @@ function PanelFields({ panel }: { readonly panel: Panel }) {
           onCommit={(place) => setPlace(drawing, panel.id, place)}
         />
       )}
+      {solved && <SolvedPlace panel={panel} />}
     </div>
+  );
+}
+
+const whole = (sheet: Sheet): Sheet => sheet;
+
+/** Where the planted feet have this panel stand, for as long as nobody sets it. */
+function SolvedPlace({ panel }: { readonly panel: Panel }) {
+  const sheet = useSheet(whole);
+  const { kind, x, plusMinus } = placesOf(walkOf(sheet))(panel);
+  if (kind === "set") return null;
+  const legs = x.toFixed(2);
+  return (
+    <p className={styles.quiet}>
+      {kind === "solved"
+        ? strip.tray.placeSolved(legs, plusMinus.toFixed(2))
+        : strip.tray.placeGoesOn(legs)}
+    </p>
   );
 }
 

@@ -1,7 +1,7 @@
 "use client";
 import { type FormEvent, useState } from "react";
 import { KINDS } from "../../lib/gait";
-import { amendHead, type SheetHead } from "../../lib/sheet";
+import { amendHead, type SheetHead, setTravel } from "../../lib/sheet";
 import { BRIEF_RANGES } from "../../shared/brief-defaults";
 import { Button, Dialog, ThemeSwitch } from "../_controls";
 import { ExportButton, PicturesLeftOut } from "../_handover";
@@ -36,11 +36,12 @@ interface HeadFormProps {
 }
 
 function HeadForm({ head, mayDraw, onDone }: HeadFormProps) {
-  const { drawing } = useRoom();
-  const [travel, setTravel] = useState(head.travel);
+  const { drawing, sheet } = useRoom();
+  const [travel, chooseTravel] = useState(head.travel);
   const save = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
-    const changes = changedHead(new FormData(event.currentTarget), head, travel);
+    const changes = changedHead(new FormData(event.currentTarget), head);
+    if (travel !== head.travel) setTravel(drawing, sheet.getSnapshot(), travel);
     if (Object.keys(changes).length > 0) amendHead(drawing, changes);
     onDone();
   };
@@ -118,11 +119,20 @@ function HeadForm({ head, mayDraw, onDone }: HeadFormProps) {
           <select
             value={travel}
             onChange={(event) =>
-              setTravel(event.currentTarget.value === "travelling" ? "travelling" : "on-the-spot")
+              chooseTravel(
+                event.currentTarget.value === "travelling" ? "travelling" : "on-the-spot",
+              )
             }
           >
             <option value="on-the-spot">{start.onTheSpot}</option>
             <option value="travelling">{start.travelling}</option>
+          </select>
+        </label>
+        <label>
+          {start.places}
+          <select name="ground" defaultValue={head.ground ?? "by-travel"}>
+            <option value="by-travel">{start.byTravel}</option>
+            <option value="solved">{start.solved}</option>
           </select>
         </label>
         {mayDraw && (
@@ -136,14 +146,11 @@ function HeadForm({ head, mayDraw, onDone }: HeadFormProps) {
 }
 
 /** Only what was changed: somebody else may be changing the rest. */
-function changedHead(
-  form: FormData,
-  head: SheetHead,
-  travel: SheetHead["travel"],
-): Partial<SheetHead> {
+function changedHead(form: FormData, head: SheetHead): Partial<SheetHead> {
   const text = (name: string) => String(form.get(name) ?? "").trim();
   const stepLength = Number(text("stepLength"));
   const kept = Number(head.stepLength.toFixed(3));
+  const ground = text("ground") === "solved" ? "solved" : "by-travel";
   const wanted: Partial<SheetHead> = {
     title: text("title") === "" ? head.title : text("title"),
     shot: text("shot"),
@@ -153,7 +160,7 @@ function changedHead(
       ? {}
       : { firstFrame: Number(text("firstFrame")) }),
     exposure: text("exposure") === "2" ? 2 : 1,
-    travel,
+    ...(ground === (head.ground ?? "by-travel") ? {} : { ground }),
     ...(stepLength === kept ? {} : { stepLength }), // the advance follows, unless it was set by hand
   };
   return Object.fromEntries(

@@ -29,7 +29,10 @@ export const purpose = {
     reversed: "Its reading has turned the other way since, so it is told again.",
     halved: "Its reading is less than half of what it was, so it is told again.",
     doubled: "Its reading is more than double what it was, so it is told again.",
+    elsewhere: "It is also read on a side where it was not, so it is told again.",
   } satisfies Record<Change, string>,
+  settled: (count: number) => `${count} kept on purpose, with nothing to remark now`,
+  settledWhy: "Kept in case it comes back.",
   keepAgain: "Keep as it is now",
   keepAgainNamed: (title: string) => `Keep as it is now: ${title}`,
   badge: (pose: string, frame: number, titles: readonly string[]) =>

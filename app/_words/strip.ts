@@ -62,6 +62,12 @@ export const strip = {
     holdHint: "frames the pose is kept beyond its exposure; play and the ruler keep it",
     place: "Place, legs",
     placeHint: "where the panel's middle stands on the ground; empty follows the advance",
+    placeSolvedHint:
+      "where the panel's middle stands on the ground; empty is solved from the planted feet",
+    placeSolved: (legs: string, plusMinus: string) =>
+      `Solved from the planted feet: ${legs} ± ${plusMinus} legs`,
+    placeGoesOn: (legs: string) =>
+      `No planted foot is marked here: ${legs} legs, on from the panel before`,
     desk: "Draw it large",
     add: "Add one after",
     remove: "Remove it",

@@ -30,7 +30,14 @@ export { type HipHeight, hipHeight } from "./hip-height";
 export type { Change, Kept, Lapsed } from "./keep-on-purpose";
 export type { Method, MethodLimit } from "./method";
 export { METHODS } from "./methods";
-export { type OnPurpose, type OnPurposeScope, purposeOf, type ScopeKind } from "./on-purpose";
+export {
+  type KeptSide,
+  measuredIn,
+  type OnPurpose,
+  type OnPurposeScope,
+  purposeOf,
+  type ScopeKind,
+} from "./on-purpose";
 export {
   footPitch,
   kneeBend,
@@ -41,6 +48,12 @@ export {
 } from "./panel-readings";
 export type { Against } from "./pattern";
 export { type GroundPace, type Place, placesOf } from "./places/places-of";
+export {
+  type SwitchedPanel,
+  switchedTravel,
+  type TravelSwitch,
+  withTravel,
+} from "./places/switched-travel";
 export { POSE_SHARES } from "./pose-shares";
 export type { Quieted, QuietTopic } from "./quiet";
 export { type Review, reviewWalk } from "./review-walk";

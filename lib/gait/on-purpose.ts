@@ -1,4 +1,4 @@
-import type { Side } from "../body";
+import { SIDES, type Side } from "../body";
 import type { CheckId, Reading, Remark } from "./finding";
 
 /** How far something is meant: where one panel shows it, on one side, or in the whole walk. */
@@ -7,6 +7,12 @@ export type OnPurposeScope =
   | { readonly kind: "side"; readonly side: Side }
   | { readonly kind: "walk" };
 export type ScopeKind = OnPurposeScope["kind"];
+
+/** What was read on one side, or of no side, when an entry was kept. */
+export interface KeptSide {
+  readonly side: Side | null;
+  readonly value: number;
+}
 
 /** What a team keeps on purpose: the remarks of a check, in a scope. */
 export interface OnPurpose {
@@ -18,6 +24,11 @@ export interface OnPurpose {
   readonly reason: string;
   /** What was read when it was kept: of several remarks in the scope, the farthest from nought. */
   readonly measured: Reading;
+  /**
+   * For the whole walk: the same for each side that had a remark then, in the unit of `measured`. Absent in a
+   * narrower scope and in entries from before.
+   */
+  readonly sides?: readonly KeptSide[];
   /** Who kept it, by the name they had then. */
   readonly by: string;
 }
@@ -50,6 +61,24 @@ export function farthest(remarks: readonly Remark[]): Reading | null {
   );
 }
 
+/** The value farthest from nought of each side that has a remark, left, right, then of no side. */
+export function farthestBySide(remarks: readonly Remark[]): readonly KeptSide[] {
+  return [...SIDES, null].flatMap((side) => {
+    const reading = farthest(remarks.filter((remark) => remark.side === side));
+    return reading === null ? [] : [{ side, value: reading.value }];
+  });
+}
+
+/** What an entry holds of the readings in its scope. */
+export function measuredIn(
+  remarks: readonly Remark[],
+  { kind }: OnPurposeScope,
+): Partial<Pick<OnPurpose, "measured" | "sides">> {
+  const measured = farthest(remarks);
+  if (measured === null) return {};
+  return kind === "walk" ? { measured, sides: farthestBySide(remarks) } : { measured };
+}
+
 /**
  * What an entry that keeps a remark on purpose holds, beside who says so and why. Null where the remark
  * has no such scope: one without a side cannot be kept for a side, nor one without panels for a panel.
@@ -60,12 +89,12 @@ export function purposeOf(
   remarks: readonly Remark[],
   remark: Remark,
   kind: ScopeKind,
-): Pick<OnPurpose, "check" | "scope" | "measured"> | null {
+): Pick<OnPurpose, "check" | "scope" | "measured" | "sides"> | null {
   const scope = scopeOf(remark, kind);
   if (scope === null) return null;
   const { check, measured } = remark;
   const within = remarks.filter((one) => covers({ check, scope, measured }, one));
-  return { check, scope, measured: farthest(within) ?? measured };
+  return { check, scope, measured, ...measuredIn(within, scope) };
 }
 
 function scopeOf({ panels, side }: Remark, kind: ScopeKind): OnPurposeScope | null {

@@ -30,6 +30,8 @@ export interface Review {
   readonly kept: readonly Kept[];
   /** Entries whose reading is no longer what was kept; their remarks are among the open ones again. */
   readonly lapsed: readonly Lapsed[];
+  /** Entries in whose scope nothing is remarked by this yardstick: kept in case it comes back. */
+  readonly settled: readonly OnPurpose[];
   readonly cannotTell: readonly CannotTell[];
   /** What this kind of walk asks not to be judged: said once. */
   readonly quieted: readonly Quieted[];
@@ -62,7 +64,7 @@ export function reviewWalk(
   const study = studyWalk(walk, yardstick, against);
   const findings = CHECKS.flatMap((check) => check(study));
   const told = rankRemarks(findings.filter((finding) => finding.kind === "remark"));
-  const { open: remarks, kept, lapsed } = keepOnPurpose(told, onPurpose);
+  const { open: remarks, kept, lapsed, settled } = keepOnPurpose(told, onPurpose);
   return {
     yardstick,
     legLength: study.leg,
@@ -72,6 +74,7 @@ export function reviewWalk(
     remarks,
     kept,
     lapsed,
+    settled,
     cannotTell: findings.filter((finding) => finding.kind === "cannot-tell"),
     quieted: quietedIn(walk.kind),
     remarksByPanel: byPanel(walk, remarks, (remark) => remark),

@@ -2,6 +2,7 @@ import { SIDES } from "../body";
 import {
   CHECK_IDS,
   type Ground,
+  type KeptSide,
   KINDS,
   type OnPurpose,
   type OnPurposeScope,
@@ -79,9 +80,9 @@ const SCOPES = [
   record({ kind: oneOf(["walk"]) }),
 ] satisfies readonly Field<OnPurposeScope>[];
 
-/** What an entry of what is kept on purpose has beside its id. */
+/** What each entry of what is kept on purpose has beside its id. */
 export const ON_PURPOSE_FIELDS: {
-  readonly [K in keyof Omit<OnPurpose, "id">]: Field<OnPurpose[K]>;
+  readonly [K in keyof Omit<OnPurpose, "id" | "sides">]: Field<OnPurpose[K]>;
 } = {
   check: oneOf(CHECK_IDS),
   scope: {
@@ -95,6 +96,18 @@ export const ON_PURPOSE_FIELDS: {
     unit: oneOf(UNITS),
   }),
   by: text(40), // characters, as long as a name may be
+};
+
+const KEPT_SIDE: Field<KeptSide> = record({
+  side: orNull(oneOf(SIDES)),
+  value: within(-FAR_READING, FAR_READING),
+});
+
+/** What an entry for the whole walk may have beside: at most one value of each side, and of none. */
+export const KEPT_SIDES_FIELD: Field<readonly KeptSide[]> = {
+  expected: `up to 3 of ${KEPT_SIDE.expected}`,
+  fits: (value): value is readonly KeptSide[] =>
+    Array.isArray(value) && value.length <= 3 && value.every(KEPT_SIDE.fits),
 };
 
 /** A mark as the document and the file hold it: one value, so x and y never part in a merge. */

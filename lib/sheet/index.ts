@@ -68,6 +68,7 @@ export { rubOut } from "./verbs/rub-out";
 export { rubOutPart } from "./verbs/rub-out-part";
 export { setHold } from "./verbs/set-hold";
 export { setPlace } from "./verbs/set-place";
+export { setTravel } from "./verbs/set-travel";
 export { shiftBody } from "./verbs/shift-body";
 export { slidePanel } from "./verbs/slide-panel";
 export { takePicture } from "./verbs/take-picture";

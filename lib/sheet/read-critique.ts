@@ -2,7 +2,7 @@ import type * as Y from "yjs";
 import type { OnPurpose } from "../gait";
 import type { Critique } from "./critique";
 import { isRecord } from "./field";
-import { ID_FIELD, ON_PURPOSE_FIELDS } from "./fields";
+import { ID_FIELD, KEPT_SIDES_FIELD, ON_PURPOSE_FIELDS } from "./fields";
 import { onPurposeIn } from "./schema";
 
 /** What was said about a sheet, and the ids of what could not be read. */
@@ -43,6 +43,7 @@ export function readOnPurpose(id: string, value: unknown): OnPurpose | null {
         scope: value.scope,
         reason: value.reason,
         measured: value.measured,
+        ...(KEPT_SIDES_FIELD.fits(value.sides) ? { sides: value.sides } : {}),
         by: value.by,
       }
     : null;

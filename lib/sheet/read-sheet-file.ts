@@ -6,6 +6,7 @@ import { type Field, isRecord } from "./field";
 import {
   HEAD_FIELDS,
   ID_FIELD,
+  KEPT_SIDES_FIELD,
   MARK_FIELD,
   MAX_POINTS,
   ON_PURPOSE_FIELDS,
@@ -141,9 +142,15 @@ function readOnPurpose(value: unknown): readonly OnPurpose[] {
   return list("onPurpose", value, 0, MAX_ENTRIES)
     .map((entry, index): OnPurpose => {
       const place = `onPurpose[${index}]`;
-      const { id, ...rest } = parts(place, entry, ["id", ...Object.keys(ON_PURPOSE_FIELDS)]);
+      const hasSides = isRecord(entry) && "sides" in entry;
+      const names = ["id", ...Object.keys(ON_PURPOSE_FIELDS), ...(hasSides ? ["sides"] : [])];
+      const { id, sides, ...rest } = parts(place, entry, names);
       const fields = fieldsOf(place, rest, ON_PURPOSE_FIELDS);
-      return { id: newId(`${place}.id`, id, ids), ...fields };
+      return {
+        id: newId(`${place}.id`, id, ids),
+        ...fields,
+        ...(hasSides ? { sides: field(`${place}.sides`, sides, KEPT_SIDES_FIELD) } : {}),
+      };
     })
     .sort(byId);
 }

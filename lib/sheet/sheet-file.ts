@@ -62,8 +62,8 @@ export function sheetFileText(sheet: HandedSheet): string {
 }
 
 /** The same entry reads the same in every file. */
-function inOrder({ id, check, scope, reason, measured, by }: OnPurpose): OnPurpose {
-  return { id, check, scope, reason, measured, by };
+function inOrder({ id, check, scope, reason, measured, sides, by }: OnPurpose): OnPurpose {
+  return { id, check, scope, reason, measured, ...(sides === undefined ? {} : { sides }), by };
 }
 
 function triples(marks: ViewMarks): FilePanel["marks"]["side"] {

@@ -44,6 +44,7 @@ import {
   rubOutPart,
   setHold,
   setPlace,
+  setTravel,
   shiftBody,
   slidePanel,
   takePicture,
@@ -105,6 +106,8 @@ const ACTS: Readonly<Record<string, (turn: Turn) => void>> = {
     const framesPerStep = { left: some(least.left), right: some(least.right) };
     retime(peer.doc, { scope: "strip", framesPerStep });
   },
+  travel: ({ peer, throws }) =>
+    setTravel(peer.doc, peer.sheet(), throws.of(["on-the-spot", "travelling"] as const)),
   amend: ({ peer, throws }) => amendHead(peer.doc, { title: `title ${throws.below(99)}` }),
   figure: ({ peer, panels, throws }) =>
     void copyPose(peer.doc, throws.of(FIGURES), throws.of(panels), { ink: false, newId: noId }),

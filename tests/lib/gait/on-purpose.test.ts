@@ -145,4 +145,52 @@ describe("what was kept on purpose", () => {
     expect(lapsed.map((one) => one.entry.id)).toEqual([entry.id]);
     expect(kept.map((one) => one.entry.id)).toEqual(["entry-02", "entry-02"]);
   });
+
+  it("is answered as settled where nothing is remarked in its scope any more", () => {
+    expect(read(walk(), [entry]).settled).toEqual([entry]);
+    expect(read(faulty(), [entry]).settled).toEqual([]);
+    expect(read(faulty(), [measuredAs(value * 2.6)]).settled).toEqual([]);
+  });
+});
+
+describe("what was kept for the whole walk", () => {
+  it("knows how far each side was from nought", () => {
+    const { sides } = keeping(faulty(), "walk");
+    expect(sides?.map(({ side }) => side)).toEqual(["left", "right"]);
+    expect(keeping(faulty(), "side").sides).toBeUndefined();
+  });
+
+  it("lapses when a side that was sound gets a remark, though the farthest stays as it was", () => {
+    const one = keeping(faulty(0.06, 0), "walk");
+    expect(one.sides?.map(({ side }) => side)).toEqual(["left"]);
+    const { lapsed, remarks, kept } = read(faulty(0.06, 0.05), [one]);
+    expect(lapsed.map(({ change }) => change)).toEqual(["elsewhere"]);
+    expect(kept).toEqual([]);
+    expect(named(remarks)).toContain("hip-order right");
+  });
+
+  it("lapses when the nearer side's reading doubles or halves", () => {
+    const both = keeping(faulty(), "walk");
+    const right = both.sides?.find(({ side }) => side === "right")?.value ?? Number.NaN;
+    const withRight = (value: number): OnPurpose => ({
+      ...both,
+      sides: (both.sides ?? []).map((one) => (one.side === "right" ? { ...one, value } : one)),
+    });
+    const changes = (entry: OnPurpose) =>
+      read(faulty(), [entry]).lapsed.map(({ change }) => change);
+    expect(changes(withRight(right / 6))).toEqual(["doubled"]);
+    expect(changes(withRight(right * 6))).toEqual(["halved"]);
+    expect(changes(withRight(-right))).toEqual(["reversed"]);
+    expect(changes(withRight(right * 1.2))).toEqual([]);
+  });
+
+  it("does not lapse when a side is settled", () => {
+    const { lapsed, kept } = read(faulty(0.06, 0), [keeping(faulty(), "walk")]);
+    expect([lapsed, kept.length]).toEqual([[], 1]);
+  });
+
+  it("knew no sides in entries from before, and goes by the farthest there", () => {
+    const { sides: _, ...old } = keeping(faulty(0.06, 0), "walk");
+    expect(read(faulty(0.06, 0.05), [old]).lapsed).toEqual([]);
+  });
 });
