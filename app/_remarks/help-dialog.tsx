@@ -5,6 +5,7 @@ import { Dialog } from "../_controls";
 import { common, remarks as words } from "../_words";
 import styles from "./help.module.css";
 import { LevelSign } from "./level-sign";
+import { MethodLink } from "./method-link";
 
 /** A key and what it does, as the board binds it. */
 export interface KeyHelp {
@@ -59,6 +60,7 @@ export function HelpDialog({ keys, signs, onClose }: HelpDialogProps) {
           />
           <h3>{help.note.heading}</h3>
           <p>{help.note.words}</p>
+          <MethodLink />
         </section>
         <section>
           <h3>{help.keys.heading}</h3>

@@ -7,6 +7,7 @@ import type { RankedRemark } from "./group-remarks";
 import { keepTogether } from "./keep-together";
 import { LevelSign } from "./level-sign";
 import styles from "./margin.module.css";
+import { MethodLink } from "./method-link";
 import type { RemarkActsProps } from "./remark-acts";
 import { tellMeasure } from "./tell-reading";
 
@@ -16,7 +17,7 @@ export interface RemarkCardProps extends RankedRemark {
 
 /** One remark: what will be seen, with its numbers, and the way to where it happens. */
 export function RemarkCard({ remark, rank, Acts }: RemarkCardProps) {
-  const { level, title, frames, why, measured, expected, source, yardstick } = remark;
+  const { check, level, title, frames, why, measured, expected, source, yardstick } = remark;
   const { pointed, pointOut, turn } = usePointing({ remark, rank });
   const first = frames[0];
   const last = frames.at(-1);
@@ -59,6 +60,7 @@ export function RemarkCard({ remark, rank, Acts }: RemarkCardProps) {
           <summary>{words.whyThisNumber}</summary>
           <p>{keepTogether(number)}</p>
           <p>{keepTogether(source)}.</p>
+          <MethodLink check={check} />
         </details>
       </div>
     </article>

@@ -98,7 +98,9 @@ export function StartDesk() {
             </Button>
           </section>
           <OpenedList />
-          <p className={styles.note}>{start.note}</p>
+          <p className={styles.note}>
+            {start.note} <a href="/methods">{start.methods}</a>
+          </p>
         </div>
       </div>
     </main>

@@ -5,6 +5,8 @@ export { fixes } from "./fixes";
 export { gather } from "./gather";
 export { handover } from "./handover";
 export { marks } from "./marks";
+export { methodPictures } from "./method-pictures";
+export { methods } from "./methods";
 export { passOn } from "./pass-on";
 export { people } from "./people";
 export { play } from "./play";

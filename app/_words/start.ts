@@ -68,4 +68,5 @@ export const start = {
   failed: "That did not work",
   unreachable: "the server did not answer; nothing was lost, try again in a moment",
   note: "Readings are for drawing. They are no medical assessment of anyone's gait.",
+  methods: "How the readings are made",
 } as const;

@@ -47,6 +47,11 @@ const FIXES: Readonly<
   "lead-in": null,
 };
 
+/** Whether anything is known that may settle a remark of this check. */
+export function hasFix(check: CheckId): boolean {
+  return FIXES[check] !== null;
+}
+
 /**
  * What would settle a remark, or null where nothing known does. Each way is tried on the walk: it must
  * make the remark go and bring no other that shows; one that brings none at all goes first.

@@ -16,7 +16,7 @@ export {
   type Unit,
 } from "./finding";
 export type { Fix, FixChange, MovedMark } from "./fix";
-export { fixFor } from "./fix-for";
+export { fixFor, hasFix } from "./fix-for";
 export { bearingFeet } from "./foot";
 export { FOOT_STATES, type FootState, type FootTold } from "./foot-state";
 export type { FootSpan } from "./footfalls";
@@ -55,7 +55,7 @@ export {
   withTravel,
 } from "./places/switched-travel";
 export { POSE_SHARES } from "./pose-shares";
-export type { Quieted, QuietTopic } from "./quiet";
+export { type Quieted, type QuietTopic, quietedIn } from "./quiet";
 export { type Review, reviewWalk } from "./review-walk";
 export type { GroundMark } from "./seen-mark";
 export { stanceOf } from "./stance";

@@ -1,0 +1,27 @@
+import type { CheckId } from "../../lib/gait";
+import { methods, remarks } from "../_words";
+
+export interface MethodLinkProps {
+  /** The check whose method is shown; without one the page's head. */
+  readonly check?: CheckId;
+}
+
+/** The way to the page that says how it is measured, in a tab of its own: the board stays as it is. */
+export function MethodLink({ check }: MethodLinkProps) {
+  const words = check === undefined ? methods.startLink : methods.remarkLink;
+  return (
+    <p>
+      <a
+        href={check === undefined ? "/methods" : `/methods#${check}`}
+        target="_blank"
+        rel="noopener"
+      >
+        {words}
+        <span className="heard">
+          {check !== undefined && `: ${remarks.check[check]}`}
+          {methods.newTab}
+        </span>
+      </a>
+    </p>
+  );
+}
