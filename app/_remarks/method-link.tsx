@@ -1,5 +1,6 @@
 import type { CheckId } from "../../lib/gait";
 import { methods, remarks } from "../_words";
+import styles from "./method-link.module.css";
 
 export interface MethodLinkProps {
   /** The check whose method is shown; without one the page's head. */
@@ -9,18 +10,17 @@ export interface MethodLinkProps {
 /** The way to the page that says how it is measured, in a tab of its own: the board stays as it is. */
 export function MethodLink({ check }: MethodLinkProps) {
   const words = check === undefined ? methods.startLink : methods.remarkLink;
+  const about = check === undefined ? "" : `: ${remarks.check[check]}`;
   return (
     <p>
       <a
+        className={styles.method}
         href={check === undefined ? "/methods" : `/methods#${check}`}
         target="_blank"
         rel="noopener"
+        aria-label={`${words}${about}${methods.newTab}`}
       >
         {words}
-        <span className="heard">
-          {check !== undefined && `: ${remarks.check[check]}`}
-          {methods.newTab}
-        </span>
       </a>
     </p>
   );
