@@ -120,6 +120,9 @@ export const methods = {
     float: "The foot is set down on the ground.",
     sink: "The foot is lifted onto the ground.",
     gaps: "The nearest even layout, shown before it is done.",
+    tempo:
+      "The advance, or the panels' places, take the length of the steps as drawn; a step's own length is drawn, not moved.",
+    width: "The foot that ends the step is shifted sideways in the front view.",
   } as Partial<Record<CheckId, string>>,
   fixOther: "One is offered on the remark; it is shown before it is done.",
   fixNone: "None: what to do about it is drawn, not reckoned.",
