@@ -67,24 +67,28 @@ export interface FaultRow {
   readonly pencil: readonly Tally[];
   /** The greatest ± of marks, a share of a leg, at which twice the threshold is named in 95 %; null: only exact ones. */
   readonly toldUpTo: number | null;
+  /** Twice the threshold, by a pencil or by a hand as fine as the fault asks for. */
+  readonly finest: Tally;
   readonly fixes: FixTally;
 }
 
 const ENOUGH = 0.95;
 const PRECISIONS = [0.03, 0.02, 0.015, 0.01, 0.0075, 0.005, 0.004, 0.0025, 0.001];
+const SCANNED = 40; // throws at each of them
 
 export function measuredRow(fault: Fault, throws: number): FaultRow {
   const [exact, pencil] = [0, PENCIL].map((precision) => seedingsOf(fault, throws, precision));
   if (exact === undefined || pencil === undefined) throw new Error("two hands are measured");
-  const toldUpTo = PRECISIONS.find((precision) => {
-    const { named, throws: all } = tallyOf(seedingsOf(fault, throws, precision), 2);
+  const toldUpTo = (fault.whole === true ? [] : PRECISIONS).find((precision) => {
+    const { named, throws: all } = tallyOf(seedingsOf(fault, SCANNED, precision), 2);
     return named >= ENOUGH * all;
   });
   return {
     fault,
     exact: TIMES.map((times) => tallyOf(exact, times)),
     pencil: TIMES.map((times) => tallyOf(pencil, times)),
-    toldUpTo: toldUpTo ?? null,
+    toldUpTo: fault.whole === true ? null : (toldUpTo ?? null),
+    finest: tallyOf(seedingsOf(fault, throws, fault.finest ?? PENCIL), 2),
     fixes: fixTallyOf([...exact, ...pencil]),
   };
 }

@@ -1,0 +1,116 @@
+import type { CheckId } from "../../lib/gait";
+import { CLEAN_WALKS } from "../support/seeded/clean-walks";
+import { LEFT_TO_THE_ARTIST } from "../support/seeded/fixing";
+import { checksOf, type FaultRow, type FixTally, type Tally, TIMES } from "../support/seeded/tally";
+
+/** "97 %", of the throws at one size. */
+export function shareOf(tally: Pick<Tally, "named" | "throws"> | undefined): string {
+  return tally === undefined ? "" : percent(tally.named, tally.throws);
+}
+
+function percent(part: number, whole: number): string {
+  return whole === 0 ? "–" : `${((100 * part) / whole).toFixed(0)} %`;
+}
+
+/** The page that says what each check finds, what it leaves, and what other checks say to it. */
+export function detectionPage(rows: readonly FaultRow[], throws: number): string {
+  const walks = CLEAN_WALKS.map(({ name }) => name).join("; ");
+  return `# What the checks find
+
+Made by \`npm run soak\`, not by hand. Each fault is put into clean walks (${walks}), on either side, by each
+yardstick that it is a fault by, ${throws} seedings at each size: ${TIMES.join(", ")} times what its threshold passes,
+counted from what is drawn where it is sound. A seeding is drawn anew each time: larger or smaller, elsewhere on the
+paper, and by pencil with every mark moved evenly at random within ± 0.5 % of a leg, which its precision says. Named
+is a remark of the check at the right panels and side, of the fault's level or graver. Alarms are seedings in which
+another check says what it did not say before, may show or shows, that the fault does not explain; what it does
+explain stands below. Captured soles are a model's, good to 3 % of a leg, so faults of a foot are put into the others.
+
+## Each check
+
+${table(
+  ["check", "faults", ...SIZES, "alarms", "fix offered", "fix settles"],
+  checksOf(rows.map(({ fault }) => fault)).map((check) => checkRow(check, rows)),
+)}
+
+## Each fault
+
+*Told up to*: the greatest ± of marks, in percent of a leg, at which twice the threshold is still named in 95 %; where it
+is below 0.5 the ± of a pencil leaves that open, and nothing is said of it.
+
+${table(["fault", "check", ...SIZES, "alarms", "told up to ±", "fix offered"], rows.map(faultRow))}
+
+## What a fault brings with it
+
+${rows.flatMap(broughtBy).join("\n")}
+
+## No fix
+
+${Object.entries(LEFT_TO_THE_ARTIST)
+  .map(([check, reason]) => `- ${check}: ${reason}.`)
+  .join("\n")}
+`;
+}
+
+const SIZES = [
+  ...TIMES.map((times) => `exact ${times}×`),
+  ...TIMES.map((times) => `pencil ${times}×`),
+];
+
+function checkRow(check: CheckId, rows: readonly FaultRow[]): string[] {
+  const own = rows.filter(({ fault }) => fault.check === check);
+  const sizes = (["exact", "pencil"] as const).flatMap((hand) =>
+    TIMES.map((_, nth) => shareOf(summed(own.flatMap((row) => row[hand][nth] ?? [])))),
+  );
+  const fixes = own.map((row) => row.fixes);
+  const [named, offered] = [sum(fixes, "named"), sum(fixes, "offered")];
+  const failed = fixes.reduce((all, one) => all + one.failed.length, 0);
+  return [
+    check,
+    `${own.length}`,
+    ...sizes,
+    alarmsOf(own),
+    percent(offered, named),
+    percent(offered - failed, offered),
+  ];
+}
+
+function faultRow({ fault, exact, pencil, toldUpTo, fixes }: FaultRow): string[] {
+  return [
+    fault.name,
+    fault.check,
+    ...[...exact, ...pencil].map((tally) => shareOf(tally)),
+    alarmsOf([{ exact, pencil }]),
+    fault.whole === true ? "any" : toldUpTo === null ? "exact" : `${100 * toldUpTo}`,
+    percent(fixes.offered, fixes.named),
+  ];
+}
+
+function alarmsOf(rows: readonly Pick<FaultRow, "exact" | "pencil">[]): string {
+  const all = rows.flatMap(({ exact, pencil }) => [...exact, ...pencil]);
+  return percent(
+    all.reduce((total, { alarmed }) => total + alarmed, 0),
+    all.reduce((total, { throws }) => total + throws, 0),
+  );
+}
+
+function summed(tallies: readonly Tally[]) {
+  return {
+    named: tallies.reduce((total, { named }) => total + named, 0),
+    throws: tallies.reduce((total, { throws }) => total + throws, 0),
+  };
+}
+
+function sum(fixes: readonly FixTally[], of: "named" | "offered"): number {
+  return fixes.reduce((total, one) => total + one[of], 0);
+}
+
+function broughtBy({ fault }: FaultRow): string[] {
+  const brought = Object.entries(fault.brings ?? {});
+  if (brought.length === 0) return [];
+  return [`- ${fault.name}: ${brought.map(([check, why]) => `${check} (${why})`).join("; ")}.`];
+}
+
+function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const line = (cells: readonly string[]) => `| ${cells.join(" | ")} |`;
+  return [line(head), line(head.map(() => "---")), ...rows.map(line)].join("\n");
+}
