@@ -1,12 +1,14 @@
+import { reviewWalk } from "../../../lib/gait";
 import { GROUND_FAULTS, ROLL_FAULTS, SHAPE_FAULTS } from "../faults-of-feet";
 import { READING_FAULTS } from "../faults-of-readings";
 import { GAPS, HEIGHTS, LABELS, MARK_SLIPS, MISSING, SLIDES } from "../faults-of-steps";
 import { SYMMETRY_FAULTS } from "../faults-of-symmetry";
 import { WEIGHT_FAULTS } from "../faults-of-weight";
 import type { Fault } from "../seeding";
+import { walk } from "../walk";
+import { LIMB_FAULTS } from "./faults-of-limbs";
 
-/** Every fault that is put into the clean walks: at least one for each check. */
-export const FAULTS: readonly Fault[] = [
+const ALL: readonly Fault[] = [
   ...MISSING,
   ...LABELS,
   ...SHAPE_FAULTS,
@@ -19,4 +21,10 @@ export const FAULTS: readonly Fault[] = [
   ...GAPS,
   ...SYMMETRY_FAULTS,
   ...READING_FAULTS,
+  ...LIMB_FAULTS,
 ];
+
+const answered = new Set(reviewWalk(walk(), "trade").findings.map(({ check }) => check));
+
+/** Every fault that is put into the clean walks: at least one for each check that answers. */
+export const FAULTS: readonly Fault[] = ALL.filter(({ check }) => answered.has(check));

@@ -75,6 +75,7 @@ export interface FaultRow {
 const ENOUGH = 0.95;
 const PRECISIONS = [0.03, 0.02, 0.015, 0.01, 0.0075, 0.005, 0.004, 0.0025, 0.001];
 const SCANNED = 40; // throws at each of them
+const MENDED = 60; // throws by each hand that are mended: every walk, side and yardstick is among them
 
 export function measuredRow(fault: Fault, throws: number): FaultRow {
   const [exact, pencil] = [0, PENCIL].map((precision) => seedingsOf(fault, throws, precision));
@@ -89,7 +90,7 @@ export function measuredRow(fault: Fault, throws: number): FaultRow {
     pencil: TIMES.map((times) => tallyOf(pencil, times)),
     toldUpTo: fault.whole === true ? null : (toldUpTo ?? null),
     finest: tallyOf(seedingsOf(fault, throws, fault.finest ?? PENCIL), 2),
-    fixes: fixTallyOf([...exact, ...pencil]),
+    fixes: fixTallyOf([...exact.slice(0, MENDED), ...pencil.slice(0, MENDED)]),
   };
 }
 
