@@ -38,21 +38,71 @@ export function checkReport({ file, sheet, review }: Checked) {
     events: sheet.panels
       .filter(({ pose }) => pose === "contact")
       .map(({ weightOn, frame }) => ({ type: "contact" as const, side: weightOn, frame })),
-    steps: review.stepReadings.map(({ weightOn, frames, length, width, hipHeights }) => ({
-      weightOn,
-      frames,
-      length: numberOf(length),
-      width: numberOf(width),
-      hipHeights: {
-        contact: numberOf(hipHeights.contact),
-        down: numberOf(hipHeights.down),
-        passing: numberOf(hipHeights.passing),
-        up: numberOf(hipHeights.up),
-      },
-    })),
+    steps: review.stepReadings.map(stepReport),
+    strides: review.strideReadings.map(strideReport),
     remarks: review.remarks.map(remarkReport),
     kept: review.kept.map(keptReport),
     cannotTell: cannotTellOnce(review).map(({ check, side, needs }) => ({ check, side, needs })),
+  };
+}
+
+/** Distances in leg lengths, times in seconds, shares of the step; `froude`, `metresPerSecond` and `walkRatio`
+ * (metres per step a minute) are null without a stature. */
+function stepReport(step: Review["stepReadings"][number]) {
+  const { weightOn, frames, length, width, hipHeights, seconds, shares } = step;
+  return {
+    weightOn,
+    frames,
+    length: numberOf(length),
+    width: numberOf(width),
+    hipHeights: {
+      contact: numberOf(hipHeights.contact),
+      down: numberOf(hipHeights.down),
+      passing: numberOf(hipHeights.passing),
+      up: numberOf(hipHeights.up),
+    },
+    seconds: seconds === null ? null : rounded(seconds),
+    shares: {
+      down: shares.down === null ? null : rounded(shares.down),
+      passing: shares.passing === null ? null : rounded(shares.passing),
+      up: shares.up === null ? null : rounded(shares.up),
+    },
+    speed: numberOf(step.speed),
+    metresPerSecond: numberOf(step.metresPerSecond),
+    froude: numberOf(step.froude),
+    cadence: numberOf(step.cadence),
+    walkRatio: numberOf(step.walkRatio),
+    doubleSupport: numberOf(step.doubleSupport),
+    flight: numberOf(step.flight),
+    hipRange: numberOf(step.hipRange),
+    compassRise: numberOf(step.compassRise),
+    hipShift: numberOf(step.hipShift),
+  };
+}
+
+/** Two steps together; symmetry as shares, the index and the angle of each pair. */
+function strideReport(stride: Review["strideReadings"][number]) {
+  const pair = ({ index, angle }: (typeof stride)["symmetry"]["time"]) => ({
+    index: numberOf(index),
+    angle: numberOf(angle),
+  });
+  const { time, length, hipHeight, hipRange } = stride.symmetry;
+  return {
+    foot: stride.foot,
+    frames: stride.frames,
+    length: numberOf(stride.length),
+    seconds: numberOf(stride.seconds),
+    stance: numberOf(stride.stance),
+    swing: numberOf(stride.swing),
+    hipRange: numberOf(stride.hipRange),
+    hipSway: numberOf(stride.hipSway),
+    symmetry: {
+      time: pair(time),
+      length: pair(length),
+      hipHeight: pair(hipHeight),
+      hipRange: pair(hipRange),
+    },
+    stepToStep: numberOf(stride.stepToStep),
   };
 }
 

@@ -1,26 +1,48 @@
 "use client";
-import type { PanelReading } from "../../lib/gait";
+import type { PanelReading, PanelReadingId } from "../../lib/gait";
 import { usePanel, useReview } from "../_room";
 import { remarks as words } from "../_words";
 import { useWorkspace } from "../_workspace";
 import { LegNote } from "./leg-note";
 import styles from "./margin.module.css";
 import { ReadingRow } from "./reading-row";
+import { readingsAround, type StepRow, stepRows, strideRows } from "./step-rows";
 
-/** What the panel in hand reads, by itself. What it does not tell yet is folded away. */
+/** What is looked at first; the rest of a pose is folded. */
+const FIRST: ReadonlySet<PanelReadingId> = new Set([
+  "hip-height",
+  "knee-bend",
+  "foot-pitch",
+  "weight-foot-flat",
+]);
+
+/** What the panel in hand reads, its step and its walk. What is not told yet is folded away. */
 export function ReadingsTable() {
   const panel = usePanel(useWorkspace((workspace) => workspace.panel));
   const review = useReview();
   const readings = panel === undefined ? [] : (review.readingsByPanel.get(panel.id) ?? []);
   const told = readings.filter(({ answer }) => answer.kind !== "cannot-tell");
   const untold = readings.filter(({ answer }) => answer.kind === "cannot-tell");
+  const first = told.filter(({ id }) => FIRST.has(id));
+  const more = told.filter(({ id }) => !FIRST.has(id));
+  const { step, stride } = readingsAround(review, panel?.id ?? "");
   return (
     <section className={styles.readings}>
       <h3>
         {panel === undefined ? words.readings.headingNone : words.readings.heading(panel.frame)}
       </h3>
       {panel === undefined && <p className={styles.quiet}>{words.readings.pick}</p>}
-      {told.length > 0 && <Rows readings={told} />}
+      {first.length > 0 && <Rows readings={first} />}
+      {more.length > 0 && (
+        <details className={styles.fold}>
+          <summary>{words.readings.more}</summary>
+          <Rows readings={more} />
+        </details>
+      )}
+      {step !== null && (
+        <PlainFold title={words.readings.step(step.weightOn)} rows={stepRows(step)} />
+      )}
+      {stride !== null && <PlainFold title={words.readings.walk} rows={strideRows(stride)} />}
       {untold.length > 0 && (
         <details className={styles.fold}>
           <summary>{words.readings.untold(untold.length)}</summary>
@@ -35,17 +57,45 @@ export function ReadingsTable() {
 function Rows({ readings }: { readonly readings: readonly PanelReading[] }) {
   return (
     <table>
-      <thead className="heard">
-        <tr>
-          <th scope="col">{words.readings.what}</th>
-          <th scope="col">{words.readings.value}</th>
-        </tr>
-      </thead>
+      <Heads />
       <tbody>
         {readings.map((reading) => (
           <ReadingRow key={`${reading.id} ${reading.side ?? ""}`} reading={reading} />
         ))}
       </tbody>
     </table>
+  );
+}
+
+function PlainFold({ title, rows }: { readonly title: string; readonly rows: readonly StepRow[] }) {
+  if (rows.length === 0) return null;
+  return (
+    <details className={styles.fold}>
+      <summary>{title}</summary>
+      <table>
+        <Heads />
+        <tbody>
+          {rows.map(({ name, value }) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              <td>
+                <b>{value}</b>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
+  );
+}
+
+function Heads() {
+  return (
+    <thead className="heard">
+      <tr>
+        <th scope="col">{words.readings.what}</th>
+        <th scope="col">{words.readings.value}</th>
+      </tr>
+    </thead>
   );
 }

@@ -27,6 +27,7 @@ export function SheetDialog({ onClose }: { readonly onClose: () => void }) {
   );
 }
 
+const MOST_LOAD_PERCENT = 1000; // no source, generous: ten times the body
 const MOST_SHOT_FRAME = 10_000_000; // as the sheet keeps it
 
 interface HeadFormProps {
@@ -96,6 +97,18 @@ function HeadForm({ head, mayDraw, onDone }: HeadFormProps) {
           />
         </label>
         <label>
+          {start.load}
+          <input
+            name="loadPercent"
+            type="number"
+            min={0}
+            max={MOST_LOAD_PERCENT}
+            step="any"
+            title={start.loadHint}
+            defaultValue={percentOf(head.load)}
+          />
+        </label>
+        <label>
           {start.exposure}
           <select name="exposure" defaultValue={`${head.exposure}`}>
             <option value="1">{start.ones}</option>
@@ -145,6 +158,11 @@ function HeadForm({ head, mayDraw, onDone }: HeadFormProps) {
   );
 }
 
+/** A load as a person reads it; nothing is 0. Shares of body mass → percent. */
+function percentOf(load: number | undefined): number {
+  return Number((100 * (load ?? 0)).toFixed(2));
+}
+
 /** Only what was changed: somebody else may be changing the rest. */
 function changedHead(form: FormData, head: SheetHead): Partial<SheetHead> {
   const text = (name: string) => String(form.get(name) ?? "").trim();
@@ -159,6 +177,9 @@ function changedHead(form: FormData, head: SheetHead): Partial<SheetHead> {
     ...(Number(text("firstFrame")) === (head.firstFrame ?? 1)
       ? {}
       : { firstFrame: Number(text("firstFrame")) }),
+    ...(Number(text("loadPercent")) === percentOf(head.load)
+      ? {}
+      : { load: Number(text("loadPercent")) / 100 }),
     exposure: text("exposure") === "2" ? 2 : 1,
     ...(ground === (head.ground ?? "by-travel") ? {} : { ground }),
     ...(stepLength === kept ? {} : { stepLength }), // the advance follows, unless it was set by hand

@@ -40,6 +40,8 @@ export const start = {
   headsTall: "Heads tall",
   legShare: "Legs, % of stature",
   stature: "Stature in metres",
+  load: "Carries, % of body mass",
+  loadHint: "where the load is marked, the centre of mass counts it",
   statureHint: "if it has one",
   preview: "The strip will hold frames",
   tooFewFrames: (least: number, exposure: 1 | 2) =>

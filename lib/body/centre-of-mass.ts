@@ -1,108 +1,102 @@
 import type { Point } from "../geometry";
-import { SIDES, type Side } from "./joint";
-import type { ViewMarks } from "./mark";
+import type { Landmark, Landmarks } from "./landmark";
+import type { Mark, ViewMarks } from "./mark";
 import { markOf } from "./mark-of";
+import { BODY_PARTS, type MassModel, type SegmentEnd } from "./mass-models";
 
 /** Where a figure's mass is centred, of the parts that are marked. Units: panel units, y down. */
 export interface CentreOfMass extends Point {
-  /** Share of the body's mass that the marked parts make up; 1 when all are. */
+  /** Share of the body's mass that the marked parts make up; 1 when all are. A load is not counted in. */
   readonly share: number;
   /** ± of x and y from the marks alone. */
   readonly plusMinus: number;
+  /** Parts that the marks do not tell: "left forearm"; "load" where it weighs and is not marked. */
+  readonly missing: readonly string[];
 }
 
-/** A part of the body: its share of the mass, and where along it the mass is centred. */
-interface Part {
+/** By whose masses, and what is carried. */
+export interface Weighing {
+  readonly model?: MassModel;
+  /** The load's mass as a share of the body's; 0 when nothing is carried. */
+  readonly load?: number;
+}
+
+/** A lump of mass: a part of the body, or the load. */
+interface Lump extends Mark {
   readonly mass: number;
-  /** From the first end, as a share of the part's length. */
-  readonly at: number;
-  readonly ends: readonly [End | null, End | null];
-}
-interface End extends Point {
-  readonly precision: number;
 }
 
 /**
- * Means of women and men.
- * Source: de Leva (1996), J Biomech 29:1223, table 4. The trunk runs from the middle of the
- * shoulders, or from the cervicale where those are not marked, to the middle of the hips. The head's
- * mass is put at the head's mark and a hand's at the wrist, whose own ends are no marks of ours.
- */
-const MASS = {
-  head: { mass: 0.0681, at: 0 },
-  trunkFromShoulders: { mass: 0.4302, at: 0.4046 },
-  trunkFromNeck: { mass: 0.4302, at: 0.5051 },
-  upperArm: { mass: 0.0263, at: 0.5763 },
-  forearm: { mass: 0.015, at: 0.4567 },
-  hand: { mass: 0.0059, at: 0 },
-  thigh: { mass: 0.1447, at: 0.3854 },
-  shank: { mass: 0.0457, at: 0.4374 },
-  foot: { mass: 0.0133, at: 0.4215 },
-} as const;
-
-/**
- * The centre of mass of the parts that are marked in one view, or null when none is.
+ * The centre of mass of the parts that are marked in one view, a carried load among them, or null when no
+ * part is.
  *
- * Units:   panel units; ± likewise
- * Source:  de Leva (1996), see `MASS`
+ * Shapes:  joints, and more landmarks where they are known
+ * Units:   those of the marks; a load in shares of body mass
+ * Errors:  none; a load that is no positive number weighs nothing
+ * Source:  de Leva (1996) or Dempster, see `BODY_PARTS`
+ *
+ * @example
+ * const at = (x, y) => ({ x, y, precision: 0 });
+ * const shank = centreOfMass({ "left-knee": at(0, 0), "left-ankle": at(0, 100) }, { model: "male" });
+ * [shank.y, shank.share]; // => [43.95, 0.0433]
  */
-export function centreOfMass(marks: ViewMarks): CentreOfMass | null {
-  const parts = partsOf(marks).flatMap(({ mass, at, ends: [from, to] }) =>
-    from === null || to === null ? [] : [{ mass, at, from, to }],
-  );
-  const share = parts.reduce((sum, { mass }) => sum + mass, 0);
-  if (share === 0) return null;
-  const weigh = (of: (end: End) => number) =>
-    parts.reduce((sum, { mass, at, from, to }) => sum + mass * mix(of(from), of(to), at), 0) /
-    share;
+export function centreOfMass(
+  marks: Landmarks,
+  { model = "mean", load = 0 }: Weighing = {},
+): CentreOfMass | null {
+  const missing: string[] = [];
+  const body = BODY_PARTS[model].flatMap(({ name, mass, lines }): Lump[] => {
+    for (const { ends, at } of lines) {
+      const [from, to] = [endOf(marks, ends[0]), endOf(marks, ends[1])];
+      if (from !== null && to !== null) return [{ mass, ...between(from, to, at) }];
+    }
+    missing.push(name);
+    return [];
+  });
+  if (body.length === 0) return null;
+  const carried = load > 0 ? landmark(marks, "load") : null;
+  if (load > 0 && carried === null) missing.push("load");
+  const lumps = carried === null ? body : [...body, { ...carried, mass: load }];
+  const total = massOf(lumps);
+  const weigh = (of: (lump: Lump) => number) =>
+    lumps.reduce((sum, lump) => sum + lump.mass * of(lump), 0) / total;
   return {
     x: weigh(({ x }) => x),
     y: weigh(({ y }) => y),
-    share,
+    share: massOf(body),
     // Marks are shared between parts, so their errors do not cancel: the sum is on the safe side.
     plusMinus: weigh(({ precision }) => precision),
+    missing,
   };
 }
 
-function partsOf(marks: ViewMarks): readonly Part[] {
-  const hips = middle(markOf(marks, "left-hip"), markOf(marks, "right-hip"));
-  const shoulders = middle(markOf(marks, "left-shoulder"), markOf(marks, "right-shoulder"));
-  const head = markOf(marks, "head");
-  const trunk: Part =
-    shoulders === null
-      ? { ...MASS.trunkFromNeck, ends: [markOf(marks, "neck"), hips] }
-      : { ...MASS.trunkFromShoulders, ends: [shoulders, hips] };
-  return [
-    { ...MASS.head, ends: [head, head] },
-    trunk,
-    ...SIDES.flatMap((side) => limbsOf(marks, side)),
-  ];
+function massOf(lumps: readonly Lump[]): number {
+  return lumps.reduce((sum, { mass }) => sum + mass, 0);
 }
 
-function limbsOf(marks: ViewMarks, side: Side): readonly Part[] {
-  const wrist = markOf(marks, `${side}-wrist`);
-  const elbow = markOf(marks, `${side}-elbow`);
-  const knee = markOf(marks, `${side}-knee`);
-  return [
-    { ...MASS.upperArm, ends: [markOf(marks, `${side}-shoulder`), elbow] },
-    { ...MASS.forearm, ends: [elbow, wrist] },
-    { ...MASS.hand, ends: [wrist, wrist] },
-    { ...MASS.thigh, ends: [markOf(marks, `${side}-hip`), knee] },
-    { ...MASS.shank, ends: [knee, markOf(marks, `${side}-ankle`)] },
-    { ...MASS.foot, ends: [markOf(marks, `${side}-heel`), markOf(marks, `${side}-toe`)] },
-  ];
+function endOf(marks: Landmarks, end: SegmentEnd): Mark | null {
+  if (end === "mid-hips") return middle(marks, "left-hip", "right-hip");
+  if (end === "mid-shoulders") return middle(marks, "left-shoulder", "right-shoulder");
+  return landmark(marks, end);
 }
 
 /** Between both, or the one that is marked. */
-function middle(left: End | null, right: End | null): End | null {
+function middle(marks: Landmarks, one: Landmark, other: Landmark): Mark | null {
+  const [left, right] = [landmark(marks, one), landmark(marks, other)];
   if (left === null || right === null) return left ?? right;
-  return {
-    x: (left.x + right.x) / 2,
-    y: (left.y + right.y) / 2,
-    precision: (left.precision + right.precision) / 2,
-  };
+  return between(left, right, 0.5);
 }
 
-function mix(from: number, to: number, share: number): number {
-  return from + share * (to - from);
+/** A board's joints are landmarks, so one guard serves both. */
+function landmark(marks: Landmarks, name: Landmark): Mark | null {
+  return markOf(marks as ViewMarks, name as keyof ViewMarks);
+}
+
+function between(from: Mark, to: Mark, share: number): Mark {
+  const mix = (a: number, b: number) => a + share * (b - a);
+  return {
+    x: mix(from.x, to.x),
+    y: mix(from.y, to.y),
+    precision: mix(from.precision, to.precision),
+  };
 }

@@ -2,7 +2,7 @@ import { type LegLength, otherSide, type Side } from "../body";
 import type { NoReading } from "./answer";
 import { clearlyBeyond } from "./beyond";
 import { footPoints, isWholeFoot, lowest, needsFoot } from "./foot";
-import { footPitch } from "./panel-readings";
+import { footPitch } from "./readings/joint-angles";
 import type { Step } from "./step";
 import type { Study } from "./study";
 import type { CommonYardstick, WalkPanel } from "./walk";

@@ -1,6 +1,7 @@
 export type { Answer, NoReading, Value } from "./answer";
 export { applyFix } from "./apply-fix";
 export { cadence } from "./cadence";
+export { compassRise } from "./compass-rise";
 export { FIGURE_PRECISION, type PlacedFigure, placedFigure } from "./figure/placed-figure";
 export {
   type CannotTell,
@@ -25,6 +26,7 @@ export type { GapCell } from "./gap-row";
 export { groundMark, placeOf } from "./ground-mark";
 export { GUESS_PRECISION, type GuessedMarks, guessedMarks } from "./guess/guessed-marks";
 export { type Bearing, SNAPS_WITHIN, snapToGround } from "./guess/snap-to-ground";
+export { type Harmonics, harmonics } from "./harmonics";
 export type { BandPoint, HipBand, HipCurve, HipPoint } from "./hip-curve";
 export { type HipHeight, hipHeight } from "./hip-height";
 export type { Change, Kept, Lapsed } from "./keep-on-purpose";
@@ -39,8 +41,7 @@ export {
   type ScopeKind,
 } from "./on-purpose";
 export {
-  footPitch,
-  kneeBend,
+  PANEL_READING_IDS,
   type PanelReading,
   type PanelReadingId,
   panelReadings,
@@ -56,11 +57,25 @@ export {
 } from "./places/switched-travel";
 export { POSE_SHARES } from "./pose-shares";
 export { type Quieted, type QuietTopic, quietedIn } from "./quiet";
+export { baseLength, baseWidth } from "./readings/base-of-support";
+export {
+  ankleBend,
+  elbowBend,
+  footPitch,
+  hipBend,
+  kneeBend,
+  pelvisTilt,
+  shoulderTilt,
+  trunkLean,
+} from "./readings/joint-angles";
+export { massAhead, massHeight } from "./readings/mass-readings";
 export { type Review, reviewWalk } from "./review-walk";
 export type { GroundMark } from "./seen-mark";
 export { stanceOf } from "./stance";
 export { findSteps, type Step } from "./step";
 export type { StepReading } from "./step-readings";
+export type { StrideReading, Symmetry } from "./stride-readings";
+export { symmetryAngle } from "./symmetry-angle";
 export { symmetryIndex } from "./symmetry-index";
 export { type Pace, type Tempo, tempo } from "./tempo";
 export {
@@ -78,3 +93,4 @@ export {
   type Yardstick,
 } from "./walk";
 export { walkLegLength } from "./walk-leg";
+export { walkRatio } from "./walk-ratio";

@@ -1,11 +1,39 @@
-import { type LegLength, type Mark, markOf, SIDES, type Side, type ViewMarks } from "../body";
-import { distance, rootSumSquare } from "../geometry";
+import { type LegLength, limbJoint, markOf, otherSide, PANEL, SIDES, type Side } from "../body";
 import { type Answer, answerOf, type NoReading, type Value } from "./answer";
 import { hipHeight } from "./hip-height";
+import { baseLength, baseWidth } from "./readings/base-of-support";
+import {
+  ankleBend,
+  elbowBend,
+  footPitch,
+  hipBend,
+  kneeBend,
+  pelvisTilt,
+  shoulderTilt,
+  trunkLean,
+} from "./readings/joint-angles";
+import { massAhead, massHeight } from "./readings/mass-readings";
 import type { WalkPanel } from "./walk";
 
 /** Ids of what is read on one panel; whoever shows them has the words. */
-export type PanelReadingId = "hip-height" | "knee-bend" | "foot-pitch" | "weight-foot-flat";
+export const PANEL_READING_IDS = [
+  "hip-height",
+  "knee-bend",
+  "foot-pitch",
+  "weight-foot-flat",
+  "mass-height",
+  "mass-ahead",
+  "base-length",
+  "base-width",
+  "toe-height",
+  "hip-bend",
+  "ankle-bend",
+  "elbow-bend",
+  "trunk-lean",
+  "pelvis-tilt",
+  "shoulder-tilt",
+] as const;
+export type PanelReadingId = (typeof PANEL_READING_IDS)[number];
 
 /** Yes or no, where a number would say less. */
 export interface YesNo {
@@ -29,45 +57,35 @@ const FLAT_WITHIN = (10 * Math.PI) / 180;
 /**
  * Everything that one panel alone can tell.
  *
- * Units:   hip height in leg lengths; knee bend and foot pitch in radians, bent and toe-up positive
+ * Units:   heights, bases and distances in leg lengths; angles in radians, bent, toe-up and forward positive
  * Errors:  none; each reading answers for itself what it still needs
+ * @param load what is carried, as a share of body mass
  */
-export function panelReadings(panel: WalkPanel, leg: LegLength): readonly PanelReading[] {
+export function panelReadings(
+  panel: WalkPanel,
+  leg: LegLength,
+  load: number,
+): readonly PanelReading[] {
   const marks = panel.marks.side;
+  const ofBoth = (id: PanelReadingId, read: (side: Side) => Answer): readonly PanelReading[] =>
+    SIDES.map((side) => ({ id, side, answer: read(side) }));
   return [
     { id: "hip-height", side: null, answer: hipHeight(panel, leg) },
-    ...SIDES.map(
-      (side): PanelReading => ({ id: "knee-bend", side, answer: kneeBend(marks, side) }),
-    ),
-    ...SIDES.map(
-      (side): PanelReading => ({ id: "foot-pitch", side, answer: footPitch(marks, side) }),
-    ),
+    ...ofBoth("knee-bend", (side) => kneeBend(marks, side)),
+    ...ofBoth("foot-pitch", (side) => footPitch(marks, side)),
     { id: "weight-foot-flat", side: panel.weightOn, answer: weightFootFlat(panel) },
+    { id: "mass-height", side: null, answer: massHeight(panel, leg, load) },
+    { id: "mass-ahead", side: panel.weightOn, answer: massAhead(panel, leg, load) },
+    { id: "base-length", side: null, answer: baseLength(panel, leg) },
+    { id: "base-width", side: null, answer: baseWidth(panel, leg) },
+    ...toeHeights(panel, leg),
+    ...ofBoth("hip-bend", (side) => hipBend(marks, side)),
+    ...ofBoth("ankle-bend", (side) => ankleBend(marks, side)),
+    ...ofBoth("elbow-bend", (side) => elbowBend(marks, side)),
+    { id: "trunk-lean", side: null, answer: trunkLean(marks) },
+    { id: "pelvis-tilt", side: null, answer: pelvisTilt(panel.marks.front) },
+    { id: "shoulder-tilt", side: null, answer: shoulderTilt(panel.marks.front) },
   ];
-}
-
-/**
- * Knee bend from the side: the thigh's lean less the shank's, so bent is positive and a knee that
- * bends the wrong way negative. Source: Winter (2009), knee angle = thigh angle − shank angle.
- */
-export function kneeBend(marks: ViewMarks, side: Side): Answer {
-  const needs = `the ${side} hip, knee and ankle marked in the side view`;
-  const hip = markOf(marks, `${side}-hip`);
-  const knee = markOf(marks, `${side}-knee`);
-  const ankle = markOf(marks, `${side}-ankle`);
-  if (hip === null || knee === null || ankle === null) return { kind: "cannot-tell", needs };
-  const bend = turn(leanForward(hip, knee) - leanForward(knee, ankle));
-  return answerOf(bend, rootSumSquare(slack(hip, knee), slack(knee, ankle)), "rad", needs);
-}
-
-/** Foot pitch from the side: heel to ball over the ground, or heel to toe; toe up is positive. */
-export function footPitch(marks: ViewMarks, side: Side): Answer {
-  const needs = `the ${side} heel and ball or toe marked in the side view`;
-  const heel = markOf(marks, `${side}-heel`);
-  const front = markOf(marks, `${side}-ball`) ?? markOf(marks, `${side}-toe`);
-  if (heel === null || front === null) return { kind: "cannot-tell", needs };
-  const pitch = Math.atan2(heel.y - front.y, front.x - heel.x);
-  return answerOf(pitch, slack(heel, front), "rad", needs);
 }
 
 function weightFootFlat({ weightOn, marks }: WalkPanel): YesNo | NoReading {
@@ -81,17 +99,18 @@ function weightFootFlat({ weightOn, marks }: WalkPanel): YesNo | NoReading {
   return { kind: "yes-no", value: away <= FLAT_WITHIN };
 }
 
-/** How far a limb's lower end stands ahead of its upper end, from hanging straight. Radians. */
-function leanForward(upper: Mark, lower: Mark): number {
-  return Math.atan2(lower.x - upper.x, lower.y - upper.y);
+/** Height of the swinging foot's toe over the ground line, in the poses that have one. Leg lengths. */
+function toeHeights({ pose, weightOn, marks }: WalkPanel, leg: LegLength): PanelReading[] {
+  if (weightOn === null || !SWINGS.has(pose)) return [];
+  const side = otherSide(weightOn);
+  const toe = markOf(marks.side, limbJoint(side, "toe"));
+  const needs = `the ${side} toe marked in the side view`;
+  if (leg.kind === "cannot-tell") return [{ id: "toe-height", side, answer: leg }];
+  const answer: Answer =
+    toe === null
+      ? { kind: "cannot-tell", needs }
+      : answerOf((PANEL.groundY - toe.y) / leg.value, toe.precision / leg.value, "leg", needs);
+  return [{ id: "toe-height", side, answer }];
 }
 
-/** ± of a line's direction: what its ends may move sideways, over its length. Radians. */
-function slack(from: Mark, to: Mark): number {
-  return rootSumSquare(from.precision, to.precision) / distance(from, to);
-}
-
-/** An angle brought into −π..π. */
-function turn(angle: number): number {
-  return Math.atan2(Math.sin(angle), Math.cos(angle));
-}
+const SWINGS: ReadonlySet<WalkPanel["pose"]> = new Set(["down", "passing", "up"]);

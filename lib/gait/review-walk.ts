@@ -12,6 +12,7 @@ import { type Quieted, quietedIn } from "./quiet";
 import { rankRemarks } from "./rank-remarks";
 import type { Step } from "./step";
 import { type StepReading, stepReading } from "./step-readings";
+import { type StrideReading, strideReadings } from "./stride-readings";
 import { studyWalk } from "./study";
 import type { Walk, Yardstick } from "./walk";
 
@@ -22,6 +23,7 @@ export interface Review {
   readonly legLength: LegLength;
   readonly steps: readonly Step[];
   readonly stepReadings: readonly StepReading[];
+  readonly strideReadings: readonly StrideReading[];
   /** Every check's answers, in the order of checks and steps. */
   readonly findings: readonly Finding[];
   /** The remarks among them that nobody keeps on purpose, gravest first. */
@@ -70,6 +72,7 @@ export function reviewWalk(
     legLength: study.leg,
     steps: study.steps,
     stepReadings: study.steps.map((step) => stepReading(study, step)),
+    strideReadings: strideReadings(study),
     findings,
     remarks,
     kept,

@@ -37,10 +37,13 @@ interface Measure {
   readonly leg: LegLength;
   /** The stand's side view, from which unmarked ankles and balls follow; null without a stand. */
   readonly stand: ViewMarks | null;
+  /** What is carried, as a share of body mass. */
+  readonly load: number;
 }
 
 interface Facts {
   readonly legUnits: number | null;
+  readonly load: number;
   readonly stand: ViewMarks | null;
   /** The panel with the ankles and balls that follow from the stand's foot. */
   readonly whole: WalkPanel;
@@ -56,14 +59,20 @@ interface Facts {
  */
 const factsByPanel = new WeakMap<WalkPanel, Facts>();
 
-function factsOf(panel: WalkPanel, { leg, stand }: Measure): Facts {
+function factsOf(panel: WalkPanel, { leg, stand, load }: Measure): Facts {
   const legUnits = leg.kind === "value" ? leg.value : null;
   const known = factsByPanel.get(panel);
-  if (known !== undefined && known.legUnits === legUnits && known.stand === stand) return known;
+  if (
+    known !== undefined &&
+    known.legUnits === legUnits &&
+    known.stand === stand &&
+    known.load === load
+  )
+    return known;
   const whole = legUnits === null || stand === null ? panel : withFoot(panel, stand, legUnits);
   const hip = hipHeight(whole, leg);
-  const readings = panelReadings(whole, leg);
-  const facts = { legUnits, stand, whole, hip, readings, seen: new Map() };
+  const readings = panelReadings(whole, leg, load);
+  const facts = { legUnits, load, stand, whole, hip, readings, seen: new Map() };
   factsByPanel.set(panel, facts);
   return facts;
 }
@@ -87,7 +96,7 @@ export function studyWalk(walk: Walk, yardstick: Yardstick, against: Against = {
 function readWalk(walk: Walk, yardstick: Yardstick): Study {
   const leg = walkLegLength(walk);
   const stand = walk.panels.find(({ pose }) => pose === "stand")?.marks.side ?? null;
-  const measure: Measure = { leg, stand };
+  const measure: Measure = { leg, stand, load: walk.load ?? 0 };
   const seen = (panel: WalkPanel, joint: JointName) => {
     const facts = factsOf(panel, measure);
     const known = facts.seen.get(joint);

@@ -62,5 +62,7 @@ export interface Walk {
   /** How far the ground passes under the walker, leg lengths a frame. */
   readonly advance: number;
   readonly build: Build;
+  /** What the walker carries, as a share of body mass; absent where that is nothing. */
+  readonly load?: number;
   readonly panels: readonly WalkPanel[];
 }

@@ -45,6 +45,7 @@ export const HEAD_FIELDS: {
     legShare: above(0, 1), // of stature: a leg is a part of it
     statureMetres: orNull(above(0, 1000)), // metres; no source, generous: giants walk too
   }),
+  load: within(0, 100), // shares of body mass; no source, generous: an ant carries fifty
   loop: inOrder(record({ from: whole(1, MAX_FRAME), to: whole(1, MAX_FRAME) })),
   firstFrame: whole(-MAX_SHOT_FRAME, MAX_SHOT_FRAME),
   credit: text(2000), // characters; no source, generous: a page of names

@@ -24,7 +24,7 @@ const BLANK: SheetHead = {
 };
 
 /** What every head has. */
-type Always = Omit<SheetHead, "firstFrame" | "ground">;
+type Always = Omit<SheetHead, "firstFrame" | "ground" | "load">;
 const ALWAYS: { readonly [K in keyof Always]: Field<SheetHead[K]> } = HEAD_FIELDS;
 
 /**
@@ -53,10 +53,19 @@ export function readHead(doc: Y.Doc, skipped: (name: string) => void): SheetHead
     stepLength: read("stepLength"),
     advance: read("advance"),
     build: read("build"),
+    ...loadOf(map.get("load"), skipped),
     loop: read("loop"),
     ...shotNumbers(map.get("firstFrame"), skipped),
     credit: read("credit"),
   };
+}
+
+/** Sheets from before anything could be carried, and those where nothing is, have none. */
+function loadOf(value: unknown, skipped: (name: string) => void): Pick<SheetHead, "load"> {
+  if (value === undefined || value === 0) return {};
+  if (HEAD_FIELDS.load.fits(value)) return { load: value };
+  skipped("load");
+  return {};
 }
 
 /** Sheets from before the shot had numbers of its own, and those that count from 1, carry none. */

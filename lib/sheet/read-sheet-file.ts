@@ -93,11 +93,12 @@ function parsed(text: string): unknown {
 }
 
 function readHead(value: unknown): SheetHead {
-  const { firstFrame, ground, ...always } = HEAD_FIELDS;
+  const { firstFrame, ground, load, ...always } = HEAD_FIELDS;
   const has = (name: string) => isRecord(value) && name in value;
   return fieldsOf<SheetHead>("head", value, {
     ...always,
     ...(has("ground") ? { ground } : {}),
+    ...(has("load") ? { load } : {}),
     ...(has("firstFrame") ? { firstFrame } : {}),
   });
 }

@@ -28,6 +28,8 @@ export interface SheetHead {
   readonly build: Build;
   /** First and last frame of the loop that play runs and the cycle closes on. */
   readonly loop: { readonly from: Frame; readonly to: Frame };
+  /** What the character carries, as a share of body mass; absent where that is nothing. */
+  readonly load?: number;
   /** The number that the shot gives to frame 1; absent where the shot too counts from 1. */
   readonly firstFrame?: number;
   /** Who or what the walk was taken from; shown and printed where it is not empty. */
@@ -100,4 +102,6 @@ export interface Brief {
   readonly travel: Travel;
   readonly leadIn: boolean;
   readonly build: Build;
+  /** What the character carries, as a share of body mass; absent where that is nothing. */
+  readonly load?: number;
 }

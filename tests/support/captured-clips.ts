@@ -47,6 +47,8 @@ export interface StrideTruth {
   readonly length: number;
   readonly speed: number;
   readonly stance_share?: number;
+  readonly hip_lateral_range: number;
+  readonly hip_vertical_range: number;
 }
 
 /** Every captured clip, plain or not; none where they are not at hand. */

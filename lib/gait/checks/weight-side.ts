@@ -117,7 +117,7 @@ function atStand(study: Study, stand: WalkPanel): Finding {
   const about = { check: "weight-side", side: null, panels: [stand] } as const;
   const { leg } = study;
   if (leg.kind === "cannot-tell") return cannotTell(about, leg.needs);
-  const mass = centreOfMass(stand.marks.side);
+  const mass = centreOfMass(stand.marks.side, { load: study.walk.load ?? 0 });
   const soles = SIDES.flatMap((side) =>
     footPoints(stand, side, leg).map((point) => ({
       ...point,

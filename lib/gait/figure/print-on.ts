@@ -1,5 +1,5 @@
 import { limbJoint, markOf, type Side, type ViewMarks } from "../../body";
-import { footPitch } from "../panel-readings";
+import { footPitch } from "../readings/joint-angles";
 import type { WalkPanel } from "../walk";
 import type { Sized } from "./sized";
 

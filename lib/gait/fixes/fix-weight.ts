@@ -72,8 +72,8 @@ function forwardBy(study: Study, panel: WalkPanel, side: Side | null): number | 
 }
 
 /** The centre of mass over the middle of the feet. The feet stay, so the body goes a little farther. */
-function standBy({ leg }: Study, stand: WalkPanel): number | null {
-  const mass = centreOfMass(stand.marks.side);
+function standBy({ leg, walk }: Study, stand: WalkPanel): number | null {
+  const mass = centreOfMass(stand.marks.side, { load: walk.load ?? 0 });
   if (mass === null || leg.kind === "cannot-tell") return null;
   const soles = SIDES.flatMap((side) => footPoints(stand, side, leg)).map(({ x }) => x);
   const middle = (Math.min(...soles) + Math.max(...soles)) / 2;

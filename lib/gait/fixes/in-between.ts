@@ -12,8 +12,8 @@ import {
 } from "../../body";
 import { VIEWS } from "../../geometry";
 import { placeOf } from "../ground-mark";
-import { footPitch } from "../panel-readings";
 import type { GroundPace } from "../places/places-of";
+import { footPitch } from "../readings/joint-angles";
 import type { WalkPanel } from "../walk";
 import { footJoints, hundredth } from "./move-pose";
 

@@ -1,5 +1,7 @@
-import { limbJoint, otherSide } from "../../body";
+import { limbJoint, otherSide, type Side } from "../../body";
 import { rootSumSquare } from "../../geometry";
+import { clearlyBeyond } from "../beyond";
+import { OFF_THE_GROUND } from "../foot-state";
 import type { Step } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
@@ -25,7 +27,8 @@ export interface StepPassed {
 /**
  * The steps as the ground has them, by the advance or by the panels' places, and as their ends draw them.
  *
- * Shapes:  whole steps in their order
+ * Shapes:  whole steps in their order; none of those whose rear foot has left before the other lands: what
+ *          flies lands farther than it is drawn to step
  * Units:   leg lengths
  * Errors:  none
  */
@@ -34,6 +37,7 @@ export function groundPassed(study: Study): readonly StepPassed[] {
     const { contact, next, weightOn } = step;
     if (next === null || weightOn === null) return [];
     const lands = otherSide(weightOn);
+    if (hasFlown(study, next, weightOn)) return [];
     const from = study.ground(contact, limbJoint(weightOn, "heel"));
     const to = study.ground(next, limbJoint(lands, "heel"));
     const drawn = drawnBetween(study, next, lands);
@@ -43,4 +47,10 @@ export function groundPassed(study: Study): readonly StepPassed[] {
     const plusMinus = rootSumSquare(from.plusMinus, to.plusMinus, drawn.plusMinus);
     return [{ step, next, passed: { ground: to.x - from.x, drawn: drawn.length, plusMinus } }];
   });
+}
+
+/** Whether the rear foot is off the ground already where the other lands, by its ball. */
+function hasFlown(study: Study, contact: WalkPanel, rear: Side): boolean {
+  const ball = study.seen(contact, limbJoint(rear, "ball"));
+  return ball !== null && clearlyBeyond(ball.y, ball.plusMinus, OFF_THE_GROUND);
 }

@@ -30,6 +30,7 @@ const BRIEF: Brief = {
   stepLength: STEP_LENGTH,
   leadIn: true,
   build: { headsTall: 6.3, legShare: 0.5, statureMetres: null },
+  load: 0.25, // a full sack: what a carrier bears all day. Invented, as he is
 };
 
 /** Planted fault: the right up, drawn for frame 34, hangs at 36, so that the step stalls and then jumps. */

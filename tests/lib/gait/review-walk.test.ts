@@ -192,7 +192,7 @@ describe("the readings of a panel", () => {
     judged = walk({ precision: 0 }),
   ) => readings(panel, judged).find((one) => one.id === id && one.side === side)?.answer;
 
-  it("are the hip height, both knees, both feet and the standing foot", () => {
+  it("are heights, angles, the mass and what it stands on, each for itself", () => {
     expect(readings("left passing").map(({ id, side }) => `${id} ${side}`)).toEqual([
       "hip-height null",
       "knee-bend left",
@@ -200,6 +200,20 @@ describe("the readings of a panel", () => {
       "foot-pitch left",
       "foot-pitch right",
       "weight-foot-flat left",
+      "mass-height null",
+      "mass-ahead left",
+      "base-length null",
+      "base-width null",
+      "toe-height right",
+      "hip-bend left",
+      "hip-bend right",
+      "ankle-bend left",
+      "ankle-bend right",
+      "elbow-bend left",
+      "elbow-bend right",
+      "trunk-lean null",
+      "pelvis-tilt null",
+      "shoulder-tilt null",
     ]);
   });
 
