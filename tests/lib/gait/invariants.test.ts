@@ -2,14 +2,19 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { JOINTS, type JointName, type Mark, type Side, type ViewMarks } from "../../../lib/body";
 import {
+  type Answer,
   COMMON_YARDSTICKS,
+  type CommonYardstick,
   type Remark,
   reviewWalk,
   type Walk,
   type WalkPanel,
+  withTravel,
   type Yardstick,
 } from "../../../lib/gait";
 import type { View } from "../../../lib/geometry";
+import reference from "../../reference/captured-strides.json";
+import { capturedWalk } from "../../support/captured";
 import {
   lift,
   type PanelName,
@@ -165,6 +170,7 @@ describe("a walk", () => {
         const expected = remarks(rough, yardstick).map(mirrorWord).toSorted();
         expect(remarks(mirrored(rough), yardstick)).toEqual(expected);
       }),
+      { numRuns: 50 },
     );
   });
 
@@ -180,6 +186,7 @@ describe("a walk", () => {
         }));
         expect(remarks(redrawn, yardstick)).toEqual(remarks(rough, yardstick));
       }),
+      { numRuns: 50 },
     );
   });
 
@@ -199,6 +206,66 @@ describe("a walk", () => {
         const travelling: Walk = { ...moved, panels, travel: "travelling", advance: 0 };
         expect(remarks(travelling, yardstick)).toEqual(remarks(rough, yardstick));
       }),
+      { numRuns: 50 },
+    );
+  });
+
+  it("draws the same remarks when its travel is switched, there and back (seed 61)", () => {
+    const places = fc.array(fc.integer({ min: -300, max: 300 }), { minLength: 10, maxLength: 10 });
+    fc.assert(
+      fc.property(roughWalk, yardsticks, places, (rough, yardstick, shifts) => {
+        const panels = rough.panels.map((panel, index) => ({
+          ...panel,
+          place: rough.advance * (panel.frame - 1) + (shifts[index] ?? 0) / 1000,
+        }));
+        sameWhenSwitched({ ...rough, panels, travel: "travelling" }, yardstick);
+      }),
+      { numRuns: 60, seed: 61 },
+    );
+  });
+
+  it.each(reference.walks)(
+    "draws the same remarks switched where it was captured: $clip",
+    (clip) => {
+      for (const yardstick of COMMON_YARDSTICKS) sameWhenSwitched(capturedWalk(clip), yardstick);
+    },
+  );
+
+  it("reads the same over a page that is turned, but for the sign of x (seed 62)", () => {
+    fc.assert(
+      fc.property(roughWalk, yardsticks, (rough, yardstick) => {
+        const left = turnedOver(rough); // as one draws whose walker goes to the page's left
+        const [there, here] = [reviewWalk(left, yardstick), reviewWalk(rough, yardstick)];
+        for (const [index, { length, width, hipHeights }] of here.stepReadings.entries()) {
+          const turned = there.stepReadings[index];
+          expect(toldBy(turned?.length)).toBeCloseTo(-toldBy(length), 9);
+          expect(turned?.width).toEqual(width);
+          expect(turned?.hipHeights).toEqual(hipHeights);
+        }
+        expect(remarks(turnedOver(left), yardstick)).toEqual(remarks(rough, yardstick));
+      }),
+      { numRuns: 30, seed: 62 },
+    );
+  });
+
+  it("draws a remark that the whole drawing has not only where marks are gone, or for others (seed 63)", () => {
+    const gone = fc.uniqueArray(
+      fc.record({ panel: fc.constantFrom(...NAMES), joint: fc.constantFrom(...JOINTS) }),
+      { minLength: 1, maxLength: 25, selector: ({ panel, joint }) => `${panel} ${joint}` },
+    );
+    fc.assert(
+      fc.property(asLabelled, yardsticks, gone, (rough, yardstick, lost) => {
+        const whole = reviewWalk(rough, yardstick).remarks;
+        const open = lost.reduce<Walk>((so, { panel, joint }) => unmark(so, panel, [joint]), rough);
+        const spoilt = new Set<string>(lost.map(({ panel }) => panel));
+        const had = new Set(whole.map(({ check, side }) => `${check} ${side}`));
+        const unexplained = reviewWalk(open, yardstick).remarks.filter(
+          ({ check, side, panels }) =>
+            !had.has(`${check} ${side}`) && !panels.some((id) => spoilt.has(id)),
+        );
+        expect(unexplained.map(told)).toEqual([]);
+      }),
+      { numRuns: 80, seed: 63 },
     );
   });
 
@@ -247,6 +314,39 @@ describe("a walk", () => {
     );
   });
 });
+
+function sameWhenSwitched(travelling: Walk, yardstick: CommonYardstick): void {
+  const onTheSpot = withTravel(travelling, "on-the-spot");
+  const back = withTravel(onTheSpot, "travelling");
+  expect(onTheSpot.panels.every(({ place }) => place === null)).toBe(true);
+  const before = reviewWalk(travelling, yardstick).remarks.toSorted(byName);
+  for (const one of [onTheSpot, back]) {
+    const after = reviewWalk(one, yardstick).remarks.toSorted(byName);
+    expect(after.map(nameOf)).toEqual(before.map(nameOf));
+    for (const [index, { measured, level }] of after.entries()) {
+      expect(measured.value).toBeCloseTo(before[index]?.measured.value ?? Number.NaN, 9);
+      expect(level).toBe(before[index]?.level);
+    }
+  }
+}
+
+const nameOf = ({ check, side, panels, title }: Remark) =>
+  [check, side, panels.join(), title].join(" · ");
+const byName = (a: Remark, b: Remark) => (nameOf(a) < nameOf(b) ? -1 : 1);
+
+const toldBy = (answer: Answer | undefined) => (answer?.kind === "value" ? answer.value : 0);
+
+/** The same page seen from behind: what went to its right goes to its left, and the ground with it. */
+function turnedOver(judged: Walk): Walk {
+  const turned = changeMarks(judged, (mark, _joint, _panel, view) =>
+    view === "front" ? mark : { ...mark, x: 720 - mark.x },
+  );
+  const panels = turned.panels.map((panel) => ({
+    ...panel,
+    place: panel.place === null ? null : -panel.place,
+  }));
+  return { ...turned, panels, advance: -judged.advance };
+}
 
 /** What a check answers about one side. */
 function answers(judged: Walk, yardstick: Yardstick, check: string, side: Side) {
