@@ -4,14 +4,14 @@ import type { Sheet } from "../../lib/sheet";
 import { useReview, useSheet, useSkipped } from "../_room";
 import { remarks as words } from "../_words";
 import { CalmWords } from "./calm-words";
-import { groupRemarks, splitTidy } from "./group-remarks";
+import { splitTidy } from "./group-remarks";
 import { HelpDialog, type KeyHelp, type SignHelp } from "./help-dialog";
 import styles from "./margin.module.css";
 import { marginMood } from "./margin-mood";
 import { marginSummary } from "./margin-summary";
 import { ReadingsTable } from "./readings-table";
 import type { RemarkActsProps } from "./remark-acts";
-import { RemarkGroupList } from "./remark-group-list";
+import { RemarkList } from "./remark-list";
 import { TidyList } from "./tidy-list";
 import { UntoldList } from "./untold-list";
 import { YardstickPicker } from "./yardstick-picker";
@@ -47,7 +47,7 @@ export function Margin({ keys, signs, Acts, children }: MarginProps) {
           {words.notJudged} {review.quieted.map(({ why }) => why).join("; ")}.
         </p>
       )}
-      <RemarkGroupList groups={groupRemarks(seen)} Acts={Acts} />
+      <RemarkList remarks={seen} Acts={Acts} />
       <CalmWords mood={mood} yardstick={review.yardstick} />
       {children}
       {tidy.length > 0 && <TidyList tidy={tidy} Acts={Acts} />}

@@ -4,8 +4,8 @@ import type { PanelId } from "../../lib/sheet";
 import { usePanel, useReview } from "../_room";
 import { common, remarks as words } from "../_words";
 import { useWorkspaceStore } from "../_workspace";
+import { bringToRemarks } from "./bring-to-remarks";
 import { countsInWords, gravestLevel } from "./count-remarks";
-import { groupId } from "./group-id";
 import { LevelSign } from "./level-sign";
 import { seenAt } from "./seen-at";
 import styles from "./signs.module.css";
@@ -21,10 +21,7 @@ export const RemarkBadge = memo(function RemarkBadge({ panelId }: { readonly pan
     const { pickPanel, openMargin } = workspace.getState();
     pickPanel(panelId);
     openMargin(true);
-    // The margin opens, and unfolds what it holds on this panel, with the next frame.
-    requestAnimationFrame(() => {
-      document.getElementById(groupId(panelId))?.scrollIntoView({ block: "nearest" });
-    });
+    requestAnimationFrame(() => bringToRemarks(panelId)); // by then the margin is open
   };
   return (
     <button

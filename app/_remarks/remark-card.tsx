@@ -1,86 +1,125 @@
 "use client";
-import type { ComponentType } from "react";
+import { type ComponentType, useState } from "react";
+import type { Remark } from "../../lib/gait";
 import { Button } from "../_controls";
+import { useReview } from "../_room";
 import { remarks as words } from "../_words";
-import { useWorkspace, useWorkspaceStore } from "../_workspace";
+import { useWorkspace } from "../_workspace";
 import type { RankedRemark } from "./group-remarks";
 import { keepTogether } from "./keep-together";
 import { LevelSign } from "./level-sign";
 import styles from "./margin.module.css";
 import { MethodLink } from "./method-link";
 import type { RemarkActsProps } from "./remark-acts";
+import { remarkNumbers } from "./remark-numbers";
+import { RemarkPlaces } from "./remark-places";
 import { tellMeasure } from "./tell-reading";
+import { useGlance } from "./use-glance";
+import { usePointing } from "./use-pointing";
 
-export interface RemarkCardProps extends RankedRemark {
+export interface RemarkCardProps {
+  readonly title: string;
+  /** What it says, at each place where it is so, gravest first. */
+  readonly remarks: readonly [RankedRemark, ...RankedRemark[]];
   readonly Acts: ComponentType<RemarkActsProps>;
 }
 
-/** One remark: what will be seen, with its numbers, and the way to where it happens. */
-export function RemarkCard({ remark, rank, Acts }: RemarkCardProps) {
-  const { check, level, title, frames, why, measured, expected, source, yardstick } = remark;
-  const { pointed, pointOut, turn } = usePointing({ remark, rank });
-  const first = frames[0];
-  const last = frames.at(-1);
-  const number = words.measured(
-    tellMeasure(measured),
-    tellMeasure(expected),
-    words.yardstick.name[yardstick],
-  );
+/** A remark: what will be seen, with its numbers, and the way to where it happens, or to each such place. */
+export function RemarkCard({ title, remarks, Acts }: RemarkCardProps) {
+  const [asked, ask] = useState<number | null>(null);
+  const told = useToldPlace(remarks, asked);
+  const { remark } = told;
+  const alone = remarks.length === 1;
+  const { pointed, pointOut, turn } = usePointing(told);
+  const glance = useGlance(told.rank);
   return (
-    <article className={styles.remark} data-level={level}>
-      <h4>
-        <LevelSign level={level} />
-        <span className="heard">{words.level[level]}: </span>
-        <span>
-          {title}
-          {first !== undefined && last !== undefined && first !== last && (
-            <>
-              <span className={styles.when} aria-hidden="true">
-                {" · "}
-                {keepTogether(words.frames(first, last))}
-              </span>
-              <span className="heard">{words.framesHeard(first, last)}</span>
-            </>
-          )}
-        </span>
-      </h4>
-      <p>{keepTogether(why)}</p>
+    <article
+      className={styles.remark}
+      data-level={remarks[0].remark.level}
+      data-remarks-at={remarks.map((one) => one.remark.panels.at(-1)).join(" ")}
+      {...glance}
+    >
+      <CardHeading title={title} remarks={remarks} />
+      {!alone && <RemarkPlaces remarks={remarks} told={told} onAsk={ask} />}
+      <p>{keepTogether(remark.why)}</p>
       <div className={styles.act}>
         <Button
           small
           aria-pressed={pointed}
-          aria-label={words.showNamed(title)}
+          aria-label={words.showNamed(remark.title)}
           className={pointed ? styles.shown : undefined}
           onClick={turn}
         >
           {words.show}
         </Button>
         <Acts remark={remark} pointed={pointed} onPointOut={pointOut} />
-        <details className={styles.number}>
-          <summary>{words.whyThisNumber}</summary>
-          <p>{keepTogether(number)}</p>
-          <p>{keepTogether(source)}.</p>
-          <MethodLink check={check} />
-        </details>
+        <WhyThisNumber remark={remark} />
       </div>
     </article>
   );
 }
 
-/** In windows up to this wide the margin is a drawer over the strip: it would hide what it shows. */
-const DRAWER_UP_TO_PX = 1240;
+/** The place that a card speaks of: the one pointed out, the one asked for, the one in hand, the gravest. */
+function useToldPlace(remarks: RemarkCardProps["remarks"], asked: number | null): RankedRemark {
+  const pointed = useWorkspace((workspace) => workspace.remark);
+  const inHand = useWorkspace((workspace) => workspace.panel);
+  return (
+    remarks.find(({ rank }) => rank === pointed) ??
+    remarks.find(({ rank }) => rank === asked) ??
+    remarks.find(({ remark }) => remark.panels.at(-1) === inHand) ??
+    remarks[0]
+  );
+}
 
-/** Takes the panel in hand and points out where; asked again it stops pointing. */
-function usePointing({ remark, rank }: RankedRemark) {
-  const workspace = useWorkspaceStore();
-  const pointed = useWorkspace((state) => state.remark === rank);
-  const pointOut = () => {
-    const now = workspace.getState();
-    const panel = remark.panels.at(-1);
-    if (panel !== undefined) now.pickPanel(panel, remark.spots.at(-1)?.view);
-    now.pointOut(rank);
-    if (window.innerWidth <= DRAWER_UP_TO_PX) now.openMargin(false);
-  };
-  const turn = () => (pointed ? workspace.getState().pointOut(null) : pointOut());
-  return { pointed, pointOut, turn };
+function CardHeading({ title, remarks }: Pick<RemarkCardProps, "title" | "remarks">) {
+  const numbers = remarkNumbers(useReview());
+  const [{ remark }] = remarks;
+  const alone = remarks.length === 1;
+  const number = alone ? numbers.get(remark) : undefined;
+  return (
+    <h4>
+      <LevelSign level={remark.level} />
+      <span>
+        {number !== undefined && <span className={styles.key}>{number} </span>}
+        <span className="heard">{words.level[remark.level]}: </span>
+        {title}
+        {alone ? (
+          <When frames={remark.frames} />
+        ) : (
+          <span className={styles.when}> · {words.places(remarks.length)}</span>
+        )}
+      </span>
+    </h4>
+  );
+}
+
+function When({ frames }: Pick<Remark, "frames">) {
+  const [first, last] = [frames[0], frames.at(-1)];
+  if (first === undefined || last === undefined || first === last) return null;
+  return (
+    <>
+      <span className={styles.when} aria-hidden="true">
+        {" · "}
+        {keepTogether(words.frames(first, last))}
+      </span>
+      <span className="heard">{words.framesHeard(first, last)}</span>
+    </>
+  );
+}
+
+function WhyThisNumber({ remark }: { readonly remark: Remark }) {
+  const { check, measured, expected, source, yardstick } = remark;
+  const number = words.measured(
+    tellMeasure(measured),
+    tellMeasure(expected),
+    words.yardstick.name[yardstick],
+  );
+  return (
+    <details className={styles.number}>
+      <summary>{words.whyThisNumber}</summary>
+      <p>{keepTogether(number)}</p>
+      <p>{keepTogether(source)}.</p>
+      <MethodLink check={check} />
+    </details>
+  );
 }

@@ -1,6 +1,7 @@
 "use client";
 import type { ComponentType } from "react";
 import { remarks as words } from "../_words";
+import { bundleRemarks } from "./bundle-remarks";
 import type { RankedRemark } from "./group-remarks";
 import styles from "./margin.module.css";
 import type { RemarkActsProps } from "./remark-acts";
@@ -17,9 +18,9 @@ export function TidyList({ tidy, Acts }: TidyListProps) {
     <details className={styles.fold}>
       <summary>{words.tidyFolded(tidy.length)}</summary>
       <ul>
-        {tidy.map((entry) => (
-          <li key={`${entry.remark.check} ${entry.rank}`}>
-            <RemarkCard {...entry} Acts={Acts} />
+        {bundleRemarks(tidy).map(({ key, title, remarks }) => (
+          <li key={key}>
+            <RemarkCard title={title} remarks={remarks} Acts={Acts} />
           </li>
         ))}
       </ul>

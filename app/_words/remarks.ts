@@ -45,6 +45,12 @@ export const remarks = {
       " · ",
     ),
   noPanel: "The walk as a whole",
+  /** "Foot slips, left and right". */
+  bothSides: (title: string) => `${title.charAt(0).toUpperCase()}${title.slice(1)}, left and right`,
+  places: (count: number) => plural(count, "place", "places"),
+  place: (frames: string) => `frame ${frames}`,
+  placeNamed: (title: string, first: number, last: number) =>
+    `Show where: ${title}, ${first === last ? `frame ${first}` : `frames ${first} to ${last}`}`,
   show: "Show",
   showNamed: (title: string) => `Show where: ${title}`,
   whyThisNumber: "Why this number",
@@ -56,6 +62,8 @@ export const remarks = {
 
   untold: (count: number) => plural(count, "question is still open", "questions are still open"),
   untoldLead: "The board does not guess. To answer, it needs:",
+  untoldMore: (count: number) => plural(count, "more thing it needs", "more things it needs"),
+  moreChecks: (count: number) => `${count} more`,
   check: {
     "missing-pose": "missing poses",
     "pose-order": "order of poses",

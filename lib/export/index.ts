@@ -29,7 +29,7 @@ export { inkColour, levelColour, levelWash, PALETTE, sideColour } from "./palett
 export { type Orientation, PAPER_NAMES, PAPERS, type PaperName } from "./paper";
 export { placeLabel } from "./place-label";
 export type { Line, Path, RemarkShape, ShapeOn, ShapePanel } from "./point-at/shape";
-export { type KeyedRemark, keyRemarks, remarksOn, unanswered } from "./remark-keys";
+export { type KeyedRemark, keyRemarks, remarksOn } from "./remark-keys";
 export { amountOf, remarkShape } from "./remark-shape";
 export { type Ruler, rulerX, spread } from "./ruler";
 export { type ShapePaper, shapeOn } from "./shape-on";
@@ -46,6 +46,7 @@ export {
 } from "./shapes";
 export { natureWords, tempoWords } from "./sheet-words";
 export type { Cell, StripLayout, StripRow } from "./strip-layout";
+export { type Need, sumUpNeeds } from "./sum-up-needs";
 export type { Surface } from "./surface";
 export { SvgSurface } from "./svg-surface";
 export { svgText } from "./svg-text";

@@ -5,8 +5,9 @@ import { SIGN_WORDS } from "./draw-sign";
 import type { KeptEntry } from "./kept-entries";
 import { HEADING, type Note, type NoteWish, noteOf, WHERE, WHY } from "./note";
 import { levelColour, PALETTE } from "./palette";
-import { type Keyed, type KeyedRemark, unanswered } from "./remark-keys";
+import type { Keyed, KeyedRemark } from "./remark-keys";
 import { YARDSTICK_NAMES } from "./sheet-words";
+import { sumUpNeeds } from "./sum-up-needs";
 import type { MeasureText } from "./typeface";
 
 /** What the notes are made from. */
@@ -55,7 +56,7 @@ const CHECK_WORDS: Readonly<Record<CheckId, string>> = {
 export function notesOf(wish: NotesWish): readonly Note[] {
   const { keyed, kept, review, sheet, width, measure } = wish;
   const toRedraw = sheet.panels.filter((panel) => VIEWS.some((view) => panel.toRedraw[view]));
-  const open = unanswered(review);
+  const open = review.cannotTell;
   const tidy = review.remarks.filter(({ level }) => level === "tidy").length;
   const wishes: NoteWish[] = [
     ...keyed.map((one) => remarkNote(one, wish)),
@@ -158,13 +159,10 @@ function quietNote({ quieted }: Review): NoteWish {
 
 /** What is missing, each need told once with all that it would answer. */
 function openNote(open: readonly CannotTell[]): NoteWish {
-  const needed = new Map<string, Set<string>>();
-  for (const { check, needs } of open) {
-    needed.set(needs, (needed.get(needs) ?? new Set()).add(CHECK_WORDS[check]));
-  }
-  const lines = [...needed].map(([needs, answers]) =>
-    said(`${sentenceStart([...answers].join(", "))}: needs ${needs}.`, PALETTE.faintText),
-  );
+  const lines = sumUpNeeds(open).map(({ needs, checks }) => {
+    const answers = checks.map((check) => CHECK_WORDS[check]).join(", ");
+    return said(`${sentenceStart(answers)}: needs ${needs}.`, PALETTE.faintText);
+  });
   return { paragraphs: [heading("Not judged yet"), ...lines] };
 }
 

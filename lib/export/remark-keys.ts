@@ -1,4 +1,4 @@
-import type { CannotTell, Remark, Review } from "../gait";
+import type { Remark, Review } from "../gait";
 import type { Panel } from "../sheet";
 import type { KeptEntry } from "./kept-entries";
 
@@ -51,15 +51,4 @@ function placesOf(panels: readonly Pick<Panel, "id">[]): (remark: Remark) => num
 /** The remarks whose sign hangs on a panel: those seen there. */
 export function remarksOn(keyed: readonly KeyedRemark[], panel: string): readonly KeyedRemark[] {
   return keyed.filter(({ remark }) => remark.panels.at(-1) === panel);
-}
-
-/** What could not be judged, each need told once. */
-export function unanswered({ cannotTell }: Pick<Review, "cannotTell">): readonly CannotTell[] {
-  const told = new Set<string>();
-  return cannotTell.filter(({ check, needs }) => {
-    const what = `${check} ${needs}`;
-    if (told.has(what)) return false;
-    told.add(what);
-    return true;
-  });
 }

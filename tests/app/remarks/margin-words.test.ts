@@ -3,11 +3,8 @@ import { countsInWords, gravestLevel } from "../../../app/_remarks/count-remarks
 import { marginMood } from "../../../app/_remarks/margin-mood";
 import { marginSummary } from "../../../app/_remarks/margin-summary";
 import { seenAt } from "../../../app/_remarks/seen-at";
-import { sumUpUntold } from "../../../app/_remarks/sum-up-untold";
 import { type Level, type Remark, reviewWalk } from "../../../lib/gait";
 import { push, raise, unmark, walk } from "../../support/walk";
-
-const LEG_JOINTS = ["hip", "knee", "ankle", "heel", "ball", "toe"] as const;
 
 const unmarked = () => {
   const drawn = walk();
@@ -71,26 +68,6 @@ describe("the margin's count line", () => {
 
   it("takes a sheet without marks for unmarked, whatever the checks would say", () => {
     expect(marginMood("unmarked", reviewWalk(unmarked(), "trade"), 0)).toBe("unmarked");
-  });
-});
-
-describe("what cannot be told", () => {
-  it("says each need once, with every question that waits for it", () => {
-    const { cannotTell } = reviewWalk(unmarked(), "trade");
-    const needs = sumUpUntold(cannotTell);
-    expect(needs.length).toBeLessThan(cannotTell.length);
-    expect(new Set(needs.map((need) => need.needs)).size).toBe(needs.length);
-    const checks = needs.flatMap((need) => need.checks);
-    expect(checks).toContain("hip-order");
-    expect(checks).toContain("slide");
-  });
-
-  it("names only what is missing", () => {
-    const far = LEG_JOINTS.map((joint) => `right-${joint}` as const);
-    const { cannotTell } = reviewWalk(unmark(walk(), "right passing", far), "trade");
-    const needs = sumUpUntold(cannotTell).map((need) => need.needs);
-    expect(needs.join()).toMatch(/right (ball|heel)/);
-    expect(needs.join()).not.toMatch(/left (ball|heel)/);
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { keyRemarks, remarksOn, unanswered } from "../../../lib/export";
-import type { CannotTell, Level, Remark } from "../../../lib/gait";
+import { keyRemarks, remarksOn } from "../../../lib/export";
+import type { Level, Remark } from "../../../lib/gait";
 
 const remark = (title: string, level: Level, ...panels: string[]): Remark => ({
   kind: "remark",
@@ -45,19 +45,5 @@ describe("the numbers that remarks are printed under", () => {
   it("hang where the viewer sees it: on the last panel of each", () => {
     expect(remarksOn(keyed, "b").map(({ key }) => key)).toEqual([1, 2]);
     expect(remarksOn(keyed, "a")).toEqual([]);
-  });
-});
-
-describe("what could not be judged", () => {
-  it("is told once for each need", () => {
-    const needs = (what: string): CannotTell => ({
-      kind: "cannot-tell",
-      check: "slide",
-      side: null,
-      panels: [],
-      needs: what,
-    });
-    const cannotTell = [needs("a heel"), needs("a ball"), needs("a heel")];
-    expect(unanswered({ cannotTell }).map((one) => one.needs)).toEqual(["a heel", "a ball"]);
   });
 });
