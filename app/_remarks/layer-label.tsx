@@ -9,17 +9,17 @@ export interface LayerLabelProps {
   readonly level: Level;
   readonly pixel: number;
   /** A number alone, with its level's sign before it: the remark is drawn when it is pointed at. */
-  readonly alone: boolean;
+  readonly numbered: boolean;
 }
 
 /** A few words on the drawing, or the sign and the number of a remark that is not drawn whole. */
-export function LayerLabel({ text, box, level, pixel, alone }: LayerLabelProps) {
+export function LayerLabel({ text, box, level, pixel, numbered }: LayerLabelProps) {
   const size = box.height / LABEL.height;
   const sign = LABEL.sign * pixel;
   const x = box.x + LABEL.aside * pixel;
   return (
-    <g className={styles.pointer} data-level={level} data-number={alone}>
-      {alone && (
+    <g className={styles.pointer} data-level={level} data-number={numbered}>
+      {numbered && (
         <path
           className={styles.sign}
           data-level={level}
@@ -29,7 +29,7 @@ export function LayerLabel({ text, box, level, pixel, alone }: LayerLabelProps) 
       )}
       <text
         className={styles.label}
-        x={x + (alone ? sign : 0)}
+        x={x + (numbered ? sign : 0)}
         y={box.y + box.height - 0.28 * size}
         fontSize={size}
         strokeWidth={4 * pixel}

@@ -43,15 +43,17 @@ export function RemarkCard({ title, remarks, Acts }: RemarkCardProps) {
       {!alone && <RemarkPlaces remarks={remarks} told={told} onAsk={ask} />}
       <p>{keepTogether(remark.why)}</p>
       <div className={styles.act}>
-        <Button
-          small
-          aria-pressed={pointed}
-          aria-label={words.showNamed(remark.title)}
-          className={pointed ? styles.shown : undefined}
-          onClick={turn}
-        >
-          {words.show}
-        </Button>
+        {alone && (
+          <Button
+            small
+            aria-pressed={pointed}
+            aria-label={words.showNamed(remark.title)}
+            className={pointed ? styles.shown : undefined}
+            onClick={turn}
+          >
+            {words.show}
+          </Button>
+        )}
         <Acts remark={remark} pointed={pointed} onPointOut={pointOut} />
         <WhyThisNumber remark={remark} />
       </div>
@@ -86,7 +88,7 @@ function CardHeading({ title, remarks }: Pick<RemarkCardProps, "title" | "remark
         {alone ? (
           <When frames={remark.frames} />
         ) : (
-          <span className={styles.when}> · {words.places(remarks.length)}</span>
+          <span className="heard">, {words.places(remarks.length)}</span>
         )}
       </span>
     </h4>

@@ -26,7 +26,7 @@ export function RemarkDrawing({ shape, level, pixel, pointed }: RemarkDrawingPro
         <Stroke key={namedBy(path)} path={path} width={line} dash={`${6 * pixel} ${4 * pixel}`} />
       ))}
       {solid.map((path) => (
-        <Stroke key={namedBy(path)} path={path} width={1.5 * line} />
+        <Stroke key={namedBy(path)} path={path} width={1.25 * line} />
       ))}
       {rings.map(({ x, y }) => (
         <circle

@@ -56,12 +56,16 @@ interface FoundProps extends Pick<LayerProps, "panel" | "view" | "width"> {
 const whole = (sheet: Sheet) => sheet;
 
 /** Sizes of a paper on screen, pixels: how large its words are, and whether there is room for any. */
-const LEAST_LABELLED_PX = 78;
+const LEAST_LABELLED_PX = 60;
+const NARROW_PX = 125; // several amounts would cover the figure: numbers lead to the margin, which has them
 const SMALL_PAPER_PX = 150;
 const LABEL_PX = { small: 12, large: 14 } as const;
 
 /** So many are drawn whole in one view, and more would cover the figure. */
 const MOST_WHOLE = 2;
+
+/** The upper right corner, where the panel's signs hang. Pixels. */
+const CORNER_PX = { width: 34, height: 32 } as const;
 
 /** The gravest are drawn whole, the others as numbers; the one that is pointed at alone is. */
 function Found({ found, pointed, panel, view, width }: FoundProps) {
@@ -81,9 +85,11 @@ function Found({ found, pointed, panel, view, width }: FoundProps) {
     pixel,
     face,
     mostWhole: alone ? 1 : MOST_WHOLE,
+    keepClear: view === "side" ? [corner(pixel)] : [],
     words: ({ remark }, drawn) => {
-      if (width < LEAST_LABELLED_PX) return "";
-      return drawn ? labelWords(remark) : String(numbers.get(remark) ?? "");
+      const amount = drawn && (alone || ordered.length === 1 || width >= NARROW_PX);
+      const text = amount ? labelWords(remark) : String(numbers.get(remark) ?? "");
+      return { text: width < LEAST_LABELLED_PX ? "" : text, numbered: !amount };
     },
   });
   return (
@@ -99,18 +105,22 @@ function Found({ found, pointed, panel, view, width }: FoundProps) {
           />
         ) : null,
       )}
-      {laid.map(({ one: { remark }, whole: drawn, text, box }) =>
+      {laid.map(({ one: { remark }, numbered, text, box }) =>
         text === "" ? null : (
           <LayerLabel
             key={keyOf(remark)}
-            {...{ text, box, pixel }}
+            {...{ text, box, pixel, numbered }}
             level={remark.level}
-            alone={!drawn}
           />
         ),
       )}
     </>
   );
+}
+
+function corner(pixel: number) {
+  const [width, height] = [CORNER_PX.width * pixel, CORNER_PX.height * pixel];
+  return { x: PANEL.width - width, y: 0, width, height };
 }
 
 function groundOf(sheet: Sheet, { legLength }: Review) {

@@ -4,7 +4,7 @@ import type { View } from "../geometry";
 import type { Panel } from "../sheet";
 import { drawRemarkShape } from "./draw-remark-shape";
 import { drawSign } from "./draw-sign";
-import { LABEL, type LaidRemark, layOutRemarks } from "./lay-out-remarks";
+import { LABEL, type LabelWords, type LaidRemark, layOutRemarks } from "./lay-out-remarks";
 import { levelColour, PALETTE } from "./palette";
 import { amountOf } from "./remark-shape";
 import { shapeOn } from "./shape-on";
@@ -56,7 +56,7 @@ export function drawRemarks(surface: Surface, on: RemarksOnPanel): void {
   const laid = layOutRemarks({
     ...{ remarks, window, pixel, face, keepClear, mostWhole: MOST_WHOLE },
     on: (remark) => shapeOn(remark, { panel, view, window, ...groundOf(on) }),
-    words: (one, whole) => (whole ? wordsOf(one, narrow) : `${one.key ?? ""}`),
+    words: (one, whole) => wordsOf(one, whole && !narrow),
   });
   surface.save();
   traceBox(surface, window);
@@ -72,16 +72,18 @@ function groundOf({ panelById, stretchOf }: RemarksOnPanel) {
   return { panelOf: (id: string) => panelById.get(id), stretchOf };
 }
 
-function wordsOf({ remark, key }: PointedRemark, narrow: boolean): string {
+function wordsOf({ remark, key }: PointedRemark, roomy: boolean): LabelWords {
   const amount = amountOf(remark.measured);
-  if (key === undefined) return amount;
-  return narrow ? `${key}` : `${key}: ${amount}`;
+  if (key === undefined) return { text: roomy ? amount : "", numbered: false };
+  return roomy
+    ? { text: `${key}: ${amount}`, numbered: false }
+    : { text: `${key}`, numbered: true };
 }
 
 /** The remark's number and how much it is, on a scrap of paper; before a number alone its level's sign. */
 function drawLabel(
   surface: Surface,
-  { one: { remark }, text, box, whole }: LaidRemark<PointedRemark>,
+  { one: { remark }, text, box, numbered }: LaidRemark<PointedRemark>,
   face: Face,
   pixel: number,
 ): void {
@@ -95,8 +97,8 @@ function drawLabel(
   surface.restore();
   const radius = sign * 0.4 * pixel;
   const middle = { x: box.x + sign * 0.5 * pixel, y: box.y + box.height / 2 };
-  if (!whole) drawSign(surface, remark.level, middle, radius);
-  const x = box.x + (aside + (whole ? 0 : sign)) * pixel;
+  if (numbered) drawSign(surface, remark.level, middle, radius);
+  const x = box.x + (aside + (numbered ? sign : 0)) * pixel;
   const y = box.y + box.height - 0.28 * face.size;
   drawText(surface, { text, x, y, face, colour: levelColour(remark.level) });
 }

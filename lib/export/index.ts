@@ -20,7 +20,13 @@ export { drawSign, SIGN_WORDS, type SignKind } from "./draw-sign";
 export { drawStroke, fillOutline } from "./draw-stroke";
 export { embedFonts, type FontFace } from "./embed-fonts";
 export { groundUnder } from "./ground-under";
-export { LABEL, type LaidRemark, layOutRemarks, type RemarksInView } from "./lay-out-remarks";
+export {
+  LABEL,
+  type LabelWords,
+  type LaidRemark,
+  layOutRemarks,
+  type RemarksInView,
+} from "./lay-out-remarks";
 export { ONE_PAGE, type PageChoice, type PageFormat, pageFormat, UNIT_MM } from "./page-format";
 export type { PageWish } from "./page-frame";
 export { layOutPages, type PageLayout } from "./page-layout";

@@ -17,18 +17,23 @@ export interface RemarksInView<R extends { readonly remark: Remark }> {
   readonly face: Face;
   /** So many are drawn whole, the others as a sign with a number. */
   readonly mostWhole: number;
-  /** What a whole one's label says, and a sign's number; empty where there is no room for words. */
-  readonly words: (one: R, whole: boolean) => string;
+  /** What stands beside each; empty where there is no room for words. */
+  readonly words: (one: R, whole: boolean) => LabelWords;
   /** Places that labels keep clear of, panel units. */
   readonly keepClear?: readonly Box[];
 }
 
+/** An amount, or a remark's number behind its level's sign. */
+export interface LabelWords {
+  readonly text: string;
+  readonly numbered: boolean;
+}
+
 /** A remark with its drawing and the place of its words. Units: panel units. */
-export interface LaidRemark<R> {
+export interface LaidRemark<R> extends LabelWords {
   readonly one: R;
   readonly shape: RemarkShape;
   readonly whole: boolean;
-  readonly text: string;
   readonly box: Box;
 }
 
@@ -56,12 +61,12 @@ export function layOutRemarks<R extends { readonly remark: Remark }>(
   const lines = [...figure, ...pointers];
   return shaped.map(({ one, shape }, index) => {
     const whole = index < mostWhole;
-    const text = words(one, whole);
-    const aside = (2 * LABEL.aside + (whole ? 0 : LABEL.sign)) * pixel;
+    const { text, numbered } = words(one, whole);
+    const aside = (2 * LABEL.aside + (numbered ? LABEL.sign : 0)) * pixel;
     const size = { width: measureShipped(text, face) + aside, height: face.size * LABEL.height };
     const box = placeLabel(size, shape.label, { taken, lines, frame: window });
     if (text !== "") taken.push(box);
-    return { one, shape, whole, text, box };
+    return { one, shape, whole, text, numbered, box };
   });
 }
 

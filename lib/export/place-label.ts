@@ -15,6 +15,7 @@ const COLUMNS = 5; // half widths to either side
 const ROWS = 24; // steps up and down
 const STEP = 0.6; // of a label's height
 const UNDER = 0.3; // of a label's height, between it and what it belongs to
+const FAR = 7; // steps: words farther off are no longer seen to belong, and rather lie across the figure
 const ASIDE = 1.6; // half a width aside counts as far as this many steps down
 
 /** How far from the place wished for, in half widths and in steps; the nearest come first. */
@@ -43,6 +44,7 @@ export function placeLabel(
   const wish = inside({ x: at.x - size.width / 2, y: at.y + UNDER * size.height, ...size }, frame);
   let beside: Box | null = null;
   for (const offset of OFFSETS) {
+    if (beside !== null && away(offset) > FAR) return beside;
     const box = {
       ...size,
       x: wish.x + (offset.x * size.width) / 2,

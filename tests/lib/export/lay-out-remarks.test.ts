@@ -38,7 +38,7 @@ function laid(mostWhole: number) {
     remarks: remarks.map((remark, index) => ({ remark, key: index + 1 })),
     on: (remark) => shapeOn(remark, { ...paper, ...nowhere }),
     ...{ window: WHOLE_VIEW, pixel: PIXEL, face: FACE, mostWhole },
-    words: ({ key }, whole) => (whole ? "12.3 %" : `${key}`),
+    words: ({ key }, whole) => ({ text: whole ? "12.3 %" : `${key}`, numbered: !whole }),
   });
 }
 
