@@ -16,11 +16,30 @@ export function tellCell(cell: FootfallCell): string {
 export function sumUpFootfalls(cells: readonly FootfallCell[]): string {
   const frames = (some: readonly FootfallCell[]) =>
     some.reduce((sum, { from, to }) => sum + to - from, 0);
-  return SIDES.map((side) => {
+  const feet = SIDES.map((side) => {
     const known = cells.filter((cell) => cell.side === side && cell.state !== null);
     const down = known.filter(({ state }) => state !== "air");
     return charts.footSummary(common.side[side], tenth(frames(down)), tenth(frames(known)));
-  }).join(" ");
+  });
+  const { both, neither, known } = together(cells);
+  const rest = known > 0 ? [charts.bothSummary(tenth(both), tenth(neither), tenth(known))] : [];
+  return [...feet, ...rest].join(" ");
+}
+
+/** For how many frames both feet are down, and neither, of those in which both can be told. */
+function together(cells: readonly FootfallCell[]) {
+  const [left, right] = SIDES.map((side) => cells.filter((cell) => cell.side === side));
+  const sum = { both: 0, neither: 0, known: 0 };
+  for (const one of left ?? []) {
+    for (const other of right ?? []) {
+      const frames = Math.min(one.to, other.to) - Math.max(one.from, other.from);
+      if (!(frames > 0) || one.state === null || other.state === null) continue;
+      sum.known += frames;
+      if (one.state !== "air" && other.state !== "air") sum.both += frames;
+      if (one.state === "air" && other.state === "air") sum.neither += frames;
+    }
+  }
+  return sum;
 }
 
 /** A tenth of a frame is finer than anyone keys. */

@@ -34,6 +34,13 @@ export function HipDrawing({ line, review, width, height }: HipDrawingProps) {
       {line.runs.map((run) => (
         <polyline key={run[0]?.panel} className={styles.line} points={pointsOf(run)} />
       ))}
+      {line.hitches.map((ends) => (
+        <path
+          key={ends.map(({ panel }) => panel).join(" ")}
+          className={styles.hitch}
+          d={hitchPath(ends)}
+        />
+      ))}
       {line.dots.map((dot) => (
         <Dot key={dot.panel} dot={dot} />
       ))}
@@ -43,6 +50,13 @@ export function HipDrawing({ line, review, width, height }: HipDrawingProps) {
 
 const pointsOf = (run: readonly HipDot[]): string =>
   run.map(({ x, y }) => `${x.toFixed(1)},${y.toFixed(1)}`).join(" ");
+
+const CARET = 6; // px, half a hitch's sign over its stretch of the line
+
+function hitchPath([from, to]: readonly [HipDot, HipDot]): string {
+  const [x, y] = [(from.x + to.x) / 2, (from.y + to.y) / 2 - CARET];
+  return `M${from.x} ${from.y}L${to.x} ${to.y}M${x - CARET} ${y}l${CARET}-${CARET}l${CARET} ${CARET}`;
+}
 
 const CAP = 3.5; // px, half a whisker's end
 const SQUARE = 5; // px, half a remarked dot: told by shape as well as colour

@@ -1,3 +1,4 @@
+import { type Hitch, hipRemarks } from "../../lib/export";
 import type { HipCurve, Review } from "../../lib/gait";
 import { expectedOutlines } from "./expected-outlines";
 import { type HeightRange, heightRange, heightRules, yOfHeight } from "./hip-scale";
@@ -28,6 +29,8 @@ export interface HipLine {
   readonly dots: readonly HipDot[];
   /** Points of the line, in runs: it breaks where hips are not marked. */
   readonly runs: readonly (readonly HipDot[])[];
+  /** Where the hips hitch: from dot to dot. */
+  readonly hitches: readonly (readonly [HipDot, HipDot])[];
   /** Outlines of what is expected, as SVG points. */
   readonly bands: readonly string[];
   /** Heights that the chart is ruled at. */
@@ -47,7 +50,7 @@ export function hipLine({ review, xOfFrame, top, bottom }: HipLineWish): HipLine
   const range = heightRange(points);
   if (range === null) return null;
   const y = (height: number) => yOfHeight(height, range, { top, bottom });
-  const remarked = remarkedPanels(review.remarks);
+  const { panels: remarked, hitches } = hipRemarks(review.remarks);
   const dotOf = ({ panel, frame, height }: HipCurve["points"][number]): HipDot[] => {
     if (height.kind !== "value") return [];
     const { value, plusMinus } = height;
@@ -56,19 +59,21 @@ export function hipLine({ review, xOfFrame, top, bottom }: HipLineWish): HipLine
     const said = { panel, frame, height: value, plusMinus, remarked: remarked.has(panel) };
     return [{ ...said, ...at, ...whisker }];
   };
+  const dots = points.flatMap(dotOf);
   return {
     range,
-    dots: points.flatMap(dotOf),
+    dots,
+    hitches: hitches.flatMap((hitch) => hitchOn(dots, hitch)),
     runs: runsOf(points).map((run) => run.flatMap(dotOf)),
     bands: bands.flatMap((band) => expectedOutlines(band.points, xOfFrame, { y, top, bottom })),
     rules: heightRules(range).map(({ height, text }) => ({ height, text, y: y(height) })),
   };
 }
 
-/** Panels whose hips draw a remark: where each is seen. */
-function remarkedPanels(remarks: Review["remarks"]): ReadonlySet<string> {
-  const seen = remarks.filter(({ check, level }) => check === "hip-order" && level !== "tidy");
-  return new Set(seen.flatMap(({ panels }) => panels.slice(-1)));
+/** A hitch as the two dots between which it is; empty where one is not marked. */
+function hitchOn(dots: readonly HipDot[], { from, to }: Hitch): (readonly [HipDot, HipDot])[] {
+  const [start, end] = [from, to].map((id) => dots.find(({ panel }) => panel === id));
+  return start === undefined || end === undefined ? [] : [[start, end]];
 }
 
 function runsOf(points: HipCurve["points"]): HipCurve["points"][number][][] {

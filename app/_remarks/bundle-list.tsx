@@ -1,5 +1,5 @@
 "use client";
-import { type ComponentType, useId } from "react";
+import type { ComponentType } from "react";
 import type { Level } from "../../lib/gait";
 import { remarks as words } from "../_words";
 import { bundleRemarks, foldBundles, type RemarkBundle } from "./bundle-remarks";
@@ -51,10 +51,9 @@ function Levels({ bundles, Acts }: LevelsProps) {
 }
 
 function LevelSection({ level, bundles, Acts }: LevelsProps & { readonly level: Level }) {
-  const headingId = useId();
   return (
-    <section className={styles.group} aria-labelledby={headingId}>
-      <h3 id={headingId}>{words.level[level]}</h3>
+    <section className={styles.group}>
+      <h3>{words.level[level]}</h3>
       <ul>
         {bundles.map(({ key, title, remarks }) => (
           <li key={key}>

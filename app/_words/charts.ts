@@ -21,6 +21,8 @@ export const charts = {
     known === "0"
       ? `The ${side} foot cannot be told.`
       : `The ${side} foot is down for ${down} of ${known} frames.`,
+  bothSummary: (both: string, neither: string, known: string) =>
+    `Both are down for ${both}, neither for ${neither}, of ${known} frames.`,
   asTable: (name: string) => `${name}: read as a table`,
 
   gaps: "gaps",

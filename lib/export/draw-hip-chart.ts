@@ -1,5 +1,6 @@
 import type { BandPoint, HipBand, HipCurve } from "../gait";
 import type { Point } from "../geometry";
+import type { HipRemarks, Hitch } from "./hip-remarks";
 import { PALETTE } from "./palette";
 import { type Ruler, rulerX, spread } from "./ruler";
 import { type Box, traceBox, traceCircle, traceLine, tracePolygon, traceSquare } from "./shapes";
@@ -16,8 +17,8 @@ export interface HipChart {
   readonly bands: readonly HipBand[];
   /** Lowest and highest height of the whole sheet's chart: all rows share it. */
   readonly range: HeightRange;
-  /** Panels whose hips draw a remark. */
-  readonly remarked: ReadonlySet<string>;
+  /** What is remarked on the hips. */
+  readonly remarked: HipRemarks;
 }
 
 export interface HeightRange {
@@ -59,7 +60,8 @@ export function drawHipChart(surface: Surface, chart: HipChart, measure: Measure
   drawBands(surface, bands, plot, (frame, height) => at({ frame, height }), range);
   for (const run of runsOf(points)) drawRun(surface, run.map(at));
   const known = runsOf(points).flat();
-  for (const point of known) drawDot(surface, at(point), remarked.has(point.panel));
+  for (const hitch of remarked.hitches) drawHitch(surface, hitch, known, at);
+  for (const point of known) drawDot(surface, at(point), remarked.panels.has(point.panel));
   if (known.length > 0) drawValues(surface, known, chart, measure);
   else drawInvitation(surface, box);
   surface.restore();
@@ -158,6 +160,32 @@ function drawRun(surface: Surface, line: readonly Point[]): void {
   surface.stroke();
 }
 
+const CARET = 7; // page pixels, half its width
+
+/** A hitch: its stretch of the line bold, and a caret over the middle, so that it is told without colour. */
+function drawHitch(
+  surface: Surface,
+  { from, to }: Hitch,
+  known: readonly KnownPoint[],
+  at: (point: KnownPoint) => Point,
+): void {
+  const ends = [from, to].flatMap((id) => known.filter(({ panel }) => panel === id).map(at));
+  const [start, end] = ends;
+  if (start === undefined || end === undefined) return;
+  const middle = { x: (start.x + end.x) / 2, y: (start.y + end.y) / 2 - CARET };
+  surface.strokeStyle = PALETTE.raspberry;
+  surface.lineWidth = 3.2;
+  traceLine(surface, [start, end]);
+  surface.stroke();
+  surface.lineWidth = 2;
+  traceLine(surface, [
+    { x: middle.x - CARET, y: middle.y },
+    { x: middle.x, y: middle.y - CARET },
+    { x: middle.x + CARET, y: middle.y },
+  ]);
+  surface.stroke();
+}
+
 function drawDot(surface: Surface, at: Point, remarked: boolean): void {
   // A remark's dot is square and larger, so that it is told without colour, too.
   if (remarked) traceSquare(surface, at, 6);
@@ -183,8 +211,8 @@ function drawValues(
       text: texts[index] ?? "",
       x: middles[index] ?? 0,
       y: box.y + box.height - 6,
-      face: remarked.has(panel) ? { ...VALUE, weight: 700 } : VALUE,
-      colour: remarked.has(panel) ? PALETTE.raspberry : PALETTE.faintText,
+      face: remarked.panels.has(panel) ? { ...VALUE, weight: 700 } : VALUE,
+      colour: remarked.panels.has(panel) ? PALETTE.raspberry : PALETTE.faintText,
       align: "center",
     });
   });

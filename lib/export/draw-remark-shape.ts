@@ -1,5 +1,6 @@
 import type { Level } from "../gait";
 import type { Point } from "../geometry";
+import { RING_PX } from "./lay-out-remarks";
 import { levelColour } from "./palette";
 import type { RemarkShape } from "./point-at/shape";
 import { traceArrowHead, traceCircle, traceLine } from "./shapes";
@@ -8,7 +9,6 @@ import { drawText } from "./text-run";
 
 const DASHED_PX = 1.5;
 const SOLID_PX = 2.4;
-const RING_PX = 6;
 const LETTER_PX = 13;
 
 /**

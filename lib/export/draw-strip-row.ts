@@ -1,4 +1,4 @@
-import type { HipBand, Remark } from "../gait";
+import type { HipBand } from "../gait";
 import type { Sheet } from "../sheet";
 import { drawCell } from "./draw-cell";
 import { drawFootfalls } from "./draw-footfalls";
@@ -6,6 +6,7 @@ import { drawGaps } from "./draw-gaps";
 import { drawHipChart, hipRange } from "./draw-hip-chart";
 import { drawRuler } from "./draw-ruler";
 import { groundUnder } from "./ground-under";
+import { hipRemarks } from "./hip-remarks";
 import type { PageWish } from "./page-frame";
 import type { PageLayout } from "./page-layout";
 import { PALETTE } from "./palette";
@@ -33,7 +34,7 @@ export function drawStripRow(
     const kept = keptOn(page.kept, cell.panel.id);
     drawCell(surface, { cell, strip, remarks, kept, panelById, stretchOf, labelSize, measure });
   }
-  const seen = seenAt(page, () => true);
+  const seen = seenAt(page);
   drawRuler(surface, row, { remarked: seen, head: sheet.head, measure });
   drawCharts(surface, page, row, wish);
 }
@@ -49,7 +50,7 @@ function drawCharts(surface: Surface, page: PageLayout, row: StripRow, wish: Pag
       points: review.hipCurve.points.filter(({ panel }) => ids.has(panel)),
       bands: review.hipCurve.bands.filter((band) => touches(band, row)),
       range: hipRange(review.hipCurve.points),
-      remarked: seenAt(page, ({ check }) => check === "hip-order"),
+      remarked: hipRemarks(page.keyed.map(({ remark }) => remark)),
     },
     measure,
   );
@@ -62,10 +63,9 @@ function touches({ points }: HipBand, { ruler }: StripRow): boolean {
   return points.some(({ frame }) => frame >= ruler.from && frame <= ruler.to);
 }
 
-/** The panels where remarks of a sort are seen. */
-function seenAt({ keyed }: PageLayout, sort: (remark: Remark) => boolean): ReadonlySet<string> {
-  const seen = keyed.filter(({ remark }) => sort(remark));
-  return new Set(seen.map(({ remark }) => remark.panels.at(-1) ?? ""));
+/** The panels where remarks are seen. */
+function seenAt({ keyed }: PageLayout): ReadonlySet<string> {
+  return new Set(keyed.map(({ remark }) => remark.panels.at(-1) ?? ""));
 }
 
 const GUTTER_FACE: Face = { size: 14, weight: 400 };

@@ -20,6 +20,7 @@ export { drawSign, SIGN_WORDS, type SignKind } from "./draw-sign";
 export { drawStroke, fillOutline } from "./draw-stroke";
 export { embedFonts, type FontFace } from "./embed-fonts";
 export { groundUnder } from "./ground-under";
+export { type HipRemarks, type Hitch, hipRemarks } from "./hip-remarks";
 export {
   LABEL,
   type LabelWords,

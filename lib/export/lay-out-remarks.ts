@@ -37,6 +37,9 @@ export interface LaidRemark<R> extends LabelWords {
   readonly box: Box;
 }
 
+/** A ring's radius, pixels. */
+export const RING_PX = 6;
+
 /** Pixels about a label's words, and the level's sign before a number. */
 export const LABEL = { aside: 2, height: 1.18, sign: 13 } as const;
 
@@ -55,9 +58,10 @@ export function layOutRemarks<R extends { readonly remark: Remark }>(
     const shape = remarkShape(one.remark, at);
     return shape === null ? [] : [{ one, shape, marks: at.panel.marks[at.view] }];
   });
-  const taken = [...keepClear];
+  const drawn = shaped.slice(0, mostWhole);
+  const taken = [...keepClear, ...drawn.flatMap(({ shape }) => ringBoxes(shape, pixel))];
   const figure: Path[] = bonesOf(shaped[0]?.marks ?? {}).map(({ start, end }) => [start, end]);
-  const pointers = shaped.slice(0, mostWhole).flatMap(({ shape }) => linesOf(shape));
+  const pointers = drawn.flatMap(({ shape }) => linesOf(shape));
   const lines = [...figure, ...pointers];
   return shaped.map(({ one, shape }, index) => {
     const whole = index < mostWhole;
@@ -68,6 +72,11 @@ export function layOutRemarks<R extends { readonly remark: Remark }>(
     if (text !== "") taken.push(box);
     return { one, shape, whole, text, numbered, box };
   });
+}
+
+function ringBoxes({ rings }: RemarkShape, pixel: number): readonly Box[] {
+  const half = RING_PX * pixel;
+  return rings.map(({ x, y }) => ({ x: x - half, y: y - half, width: 2 * half, height: 2 * half }));
 }
 
 function linesOf({ dashed, solid, arrow }: RemarkShape): readonly Path[] {

@@ -35,7 +35,7 @@ describe("the footfalls chart", () => {
       "left foot, frames 7 to 13: cannot tell: needs the left heel and ball or toe marked in the side view",
     );
     expect(sumUpFootfalls(cellsOf())).toBe(
-      "The left foot is down for 15 of 24 frames. The right foot is down for 15 of 24 frames.",
+      "The left foot is down for 15 of 24 frames. The right foot is down for 15 of 24 frames. Both are down for 6, neither for 0, of 24 frames.",
     );
   });
 });

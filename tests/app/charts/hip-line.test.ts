@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { hipLine } from "../../../app/_charts/hip-line";
 import { heightRange } from "../../../app/_charts/hip-scale";
 import { tellExpected, tellHeight } from "../../../app/_charts/hip-words";
-import { reviewWalk, type Walk } from "../../../lib/gait";
+import { type Remark, reviewWalk, type Walk } from "../../../lib/gait";
 import { raise, unmark, walk } from "../../support/walk";
 
 const lineOf = (from: Walk) =>
@@ -38,6 +38,34 @@ describe("the hip line", () => {
     const dots = lineOf(raise(walk(), "left down", 0.06))?.dots ?? [];
     expect(dots.filter(({ remarked }) => remarked).map(({ panel }) => panel)).toEqual([
       "left down",
+    ]);
+  });
+
+  it("marks both ends of a range, and a hitch between the panels where it is", () => {
+    const { remarks, hipCurve } = reviewWalk(raise(walk(), "left down", 0.06), "trade");
+    const [remark] = remarks;
+    if (remark === undefined) throw new Error("a high down draws a remark");
+    const hips = ["left-hip", "right-hip"] as const;
+    const at = { panel: "left passing", view: "side" } as const;
+    const spots = [{ ...at, joints: hips }];
+    const range: Remark = { ...remark, check: "hip-range", panels: ["left down", "left up"] };
+    const hitch: Remark = {
+      ...remark,
+      check: "hitch",
+      panels: ["left down", "left passing"],
+      spots,
+    };
+    const ofHand: Remark = { ...hitch, spots: [{ ...at, joints: ["left-wrist"] }] };
+    const line = hipLine({
+      review: { hipCurve, remarks: [range, hitch, ofHand] },
+      ...{ xOfFrame: (frame: number) => 10 * frame, top: 0, bottom: 80 },
+    });
+    expect(line?.dots.filter(({ remarked }) => remarked).map(({ panel }) => panel)).toEqual([
+      "left down",
+      "left up",
+    ]);
+    expect(line?.hitches.map((ends) => ends.map(({ panel }) => panel))).toEqual([
+      ["left down", "left passing"],
     ]);
   });
 
