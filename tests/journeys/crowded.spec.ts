@@ -6,7 +6,7 @@ import { expect, ownBoard, test } from "../support/journey";
 import { expectAccessible } from "../support/journey-axe";
 import { drawnFile, margin, sheetFrom } from "../support/journey-fixes";
 import { paperAt } from "../support/journey-papers";
-import { download, readSvg } from "../support/journey-print";
+import { choosePage, download, readSvg } from "../support/journey-print";
 import { settled } from "../support/journey-sheet";
 
 const board = ownBoard();
@@ -100,6 +100,7 @@ test("margin, panels and print know a remark by one number", async ({ newcomer }
 
   await page.getByRole("button", { name: "Print the sheet" }).click();
   const dialog = page.getByRole("dialog");
+  await choosePage(dialog, /^One picture/);
   const { bytes } = await download(page, dialog, /SVG/);
   const reader = await page.context().newPage();
   const { texts, fault } = await readSvg(reader, bytes.toString("utf8"));
