@@ -88,10 +88,10 @@ export interface Fault {
   readonly panels: readonly string[];
   /** The remark must end with those panels, and may begin with others. */
   readonly onlyLast?: boolean;
-  /** Those panels must be among the remark's. */
-  readonly among?: boolean;
+  /** The remark must be told within those panels; which of them, the hand decides. */
+  readonly within?: boolean;
   /** The side that the remark must name, where it is not the one the fault was put on. */
-  readonly sideOf?: ((side: Side) => Side | null) | "any";
+  readonly sideOf?: (side: Side) => Side | null;
   readonly put: (into: Walk, side: Side, times: number) => Walk;
   /** Yardsticks it is a fault by; trade and life unless said. */
   readonly yardsticks?: readonly Yardstick[];
@@ -137,24 +137,16 @@ export function isNamed(fault: Fault, remark: Remark, side: Side, from: Walk): b
   const asked = fault.panels.map(
     (panel) => named[panel] ?? panel.replace("@", side).replace("~", other),
   );
-  const told = toldOf(fault, remark, asked);
+  const told = fault.onlyLast === true ? remark.panels.slice(-asked.length) : remark.panels;
+  const about = fault.sideOf === undefined ? side : fault.sideOf(side);
   return (
     remark.check === fault.check &&
     GRAVITY[remark.level] >= GRAVITY[fault.level] &&
-    told.toSorted().join() === asked.toSorted().join() &&
-    isAbout(fault, remark, side)
+    (fault.within === true
+      ? told.every((panel) => asked.includes(panel))
+      : told.toSorted().join() === asked.toSorted().join()) &&
+    remark.side === about
   );
-}
-
-/** The panels of a remark that are held against those asked for. */
-function toldOf({ onlyLast, among }: Fault, { panels }: Remark, asked: readonly string[]) {
-  if (onlyLast === true) return panels.slice(-asked.length);
-  return among === true ? panels.filter((id) => asked.includes(id)) : panels;
-}
-
-function isAbout({ sideOf }: Fault, remark: Remark, side: Side): boolean {
-  if (sideOf === "any") return true;
-  return remark.side === (sideOf === undefined ? side : sideOf(side));
 }
 
 const GRAVITY: Readonly<Record<Level, number>> = { tidy: 0, "may-show": 1, shows: 2 };

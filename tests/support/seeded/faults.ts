@@ -1,12 +1,12 @@
 import { reviewWalk } from "../../../lib/gait";
 import { GROUND_FAULTS, ROLL_FAULTS, SHAPE_FAULTS } from "../faults-of-feet";
+import { MOTION_FAULTS } from "../faults-of-motion";
 import { READING_FAULTS } from "../faults-of-readings";
 import { GAPS, HEIGHTS, LABELS, MARK_SLIPS, MISSING, SLIDES } from "../faults-of-steps";
 import { SYMMETRY_FAULTS } from "../faults-of-symmetry";
 import { WEIGHT_FAULTS } from "../faults-of-weight";
 import type { Fault } from "../seeding";
 import { walk } from "../walk";
-import { LIMB_FAULTS } from "./faults-of-limbs";
 
 const ALL: readonly Fault[] = [
   ...MISSING,
@@ -21,7 +21,7 @@ const ALL: readonly Fault[] = [
   ...GAPS,
   ...SYMMETRY_FAULTS,
   ...READING_FAULTS,
-  ...LIMB_FAULTS,
+  ...MOTION_FAULTS,
 ];
 
 const answered = new Set(reviewWalk(walk(), "trade").findings.map(({ check }) => check));
