@@ -12,7 +12,7 @@ import {
   shoulderTilt,
   trunkLean,
 } from "./readings/joint-angles";
-import { massAhead, massHeight } from "./readings/mass-readings";
+import { massAhead, massHeight, massPlace } from "./readings/mass-readings";
 import type { WalkPanel } from "./walk";
 
 /** Ids of what is read on one panel; whoever shows them has the words. */
@@ -67,6 +67,7 @@ export function panelReadings(
   load: number,
 ): readonly PanelReading[] {
   const marks = panel.marks.side;
+  const mass = massPlace(panel, "side", leg, load);
   const ofBoth = (id: PanelReadingId, read: (side: Side) => Answer): readonly PanelReading[] =>
     SIDES.map((side) => ({ id, side, answer: read(side) }));
   return [
@@ -74,8 +75,8 @@ export function panelReadings(
     ...ofBoth("knee-bend", (side) => kneeBend(marks, side)),
     ...ofBoth("foot-pitch", (side) => footPitch(marks, side)),
     { id: "weight-foot-flat", side: panel.weightOn, answer: weightFootFlat(panel) },
-    { id: "mass-height", side: null, answer: massHeight(panel, leg, load) },
-    { id: "mass-ahead", side: panel.weightOn, answer: massAhead(panel, leg, load) },
+    { id: "mass-height", side: null, answer: massHeight(panel, leg, load, mass) },
+    { id: "mass-ahead", side: panel.weightOn, answer: massAhead(panel, leg, load, mass) },
     { id: "base-length", side: null, answer: baseLength(panel, leg) },
     { id: "base-width", side: null, answer: baseWidth(panel, leg) },
     ...toeHeights(panel, leg),

@@ -39,7 +39,13 @@ function judge(study: Study, step: Step): Finding {
   const isNarrow = clearlyBeyond(-value, plusMinus, -WIDTH.from);
   if (next === null || !(isWide || isNarrow)) return sound(about, measured);
   const limit = isWide ? WIDTH.to : WIDTH.from;
-  return remarkOn(study, step, next, { measured, limit });
+  return remarkOn(study, { step, next }, { measured, limit });
+}
+
+/** A step and the contact that ends it. */
+interface Whole {
+  readonly step: Step;
+  readonly next: WalkPanel;
 }
 
 interface Off {
@@ -47,12 +53,9 @@ interface Off {
   readonly limit: number;
 }
 
-function remarkOn(
-  { yardstick }: Study,
-  { weightOn: side }: Step,
-  next: WalkPanel,
-  { measured, limit }: Off,
-): Remark {
+function remarkOn(study: Study, { step, next }: Whole, { measured, limit }: Off): Remark {
+  const { weightOn: side } = step;
+  const seen = whereSeen(study, step, next);
   const { value, plusMinus, unit } = measured;
   const isWide = limit === WIDTH.to;
   const title = isWide ? "feet far apart" : value < 0 ? "feet cross" : "feet on one line";
@@ -61,11 +64,11 @@ function remarkOn(
     kind: "remark",
     check: "width",
     level: "may-show",
-    yardstick,
+    yardstick: study.yardstick,
     side,
-    panels: [next.id],
-    frames: [next.frame],
-    spots: [feetIn(next)],
+    panels: seen.map(({ panel }) => panel.id),
+    frames: seen.map(({ panel }) => panel.frame),
+    spots: seen.map(({ panel, joints }): Spot => ({ panel: panel.id, view: "front", joints })),
     measured: { value, plusMinus, unit },
     expected: { value: limit, plusMinus: 0, unit: "leg" },
     title: capital(title),
@@ -77,10 +80,24 @@ function remarkOn(
 
 const FOOT: readonly LimbJoint[] = ["ankle", "ball", "heel", "toe"];
 
-/** Both feet in the front view, by the first joint that both have marked there. */
-function feetIn({ id, marks }: WalkPanel): Spot {
-  const pair = (joint: LimbJoint): JointName[] => SIDES.map((side) => limbJoint(side, joint));
-  const marked = (joint: JointName) => markOf(marks.front, joint) !== null;
-  const found = FOOT.find((joint) => pair(joint).every(marked)) ?? "ankle";
-  return { panel: id, view: "front", joints: pair(found) };
+interface Seen {
+  readonly panel: WalkPanel;
+  readonly joints: readonly JointName[];
+}
+
+/** Where both feet are down and marked; where they are not marked there, at the passings of each. */
+function whereSeen({ steps }: Study, step: Step, next: WalkPanel): readonly Seen[] {
+  const marked = (panel: WalkPanel, joint: JointName) => markOf(panel.marks.front, joint) !== null;
+  const together = FOOT.map((joint) => SIDES.map((side) => limbJoint(side, joint))).find((pair) =>
+    pair.every((joint) => marked(next, joint)),
+  );
+  if (together !== undefined) return [{ panel: next, joints: together }];
+  const following = steps.find(({ contact }) => contact === next);
+  return [step, following].flatMap((one): Seen[] => {
+    const { passing, weightOn } = one ?? { passing: null, weightOn: null };
+    if (passing === null || weightOn === null) return [];
+    const joints = FOOT.map((joint) => limbJoint(weightOn, joint));
+    const found = joints.find((joint) => marked(passing, joint));
+    return found === undefined ? [] : [{ panel: passing, joints: [found] }];
+  });
 }

@@ -3,6 +3,7 @@ import type { Remark } from "../finding";
 import type { FixChange } from "../fix";
 import { WIDTH } from "../methods/width";
 import { stepWidth } from "../readings/between-feet";
+import type { Step } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { percent } from "../words";
@@ -18,8 +19,11 @@ const WELL_WITHIN = 0.005;
  */
 export function fixWidth(study: Study, remark: Remark): readonly Proposal[] {
   const { walk, steps, leg } = study;
+  const last = remark.panels.at(-1);
+  const after = (one: Step) => steps.find(({ contact }) => contact === one.next);
   const step = steps.find(
-    ({ next, weightOn }) => next?.id === remark.panels.at(-1) && weightOn === remark.side,
+    (one) =>
+      one.weightOn === remark.side && (one.next?.id === last || after(one)?.passing?.id === last),
   );
   if (step?.next == null || step.weightOn === null || leg.kind === "cannot-tell") return [];
   const reading = stepWidth(study, step);

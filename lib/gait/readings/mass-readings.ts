@@ -78,18 +78,26 @@ function unseen({ share, missing }: CentreOfMass, load: number): number {
 }
 
 /** Height of the centre of mass over the ground line. Leg lengths. */
-export function massHeight(panel: WalkPanel, leg: LegLength, load: number): Answer {
+export function massHeight(
+  panel: WalkPanel,
+  leg: LegLength,
+  load: number,
+  mass = massPlace(panel, "side", leg, load),
+): Answer {
   if (leg.kind === "cannot-tell") return leg;
-  const mass = massPlace(panel, "side", leg, load);
   return mass === null ? NO_MASS : answerOf(mass.up, mass.plusMinus.up, "leg", NEEDS);
 }
 
 /** How far the centre of mass is ahead of the ankle of the foot that carries. Leg lengths. */
-export function massAhead(panel: WalkPanel, leg: LegLength, load: number): Answer {
+export function massAhead(
+  panel: WalkPanel,
+  leg: LegLength,
+  load: number,
+  mass = massPlace(panel, "side", leg, load),
+): Answer {
   if (leg.kind === "cannot-tell") return leg;
   const { weightOn } = panel;
   if (weightOn === null) return NO_SIDE;
-  const mass = massPlace(panel, "side", leg, load);
   const ankle = ankleAlong(panel, weightOn, leg.value);
   if (mass === null) return NO_MASS;
   const needs = `the ${weightOn} ankle marked in the side view`;

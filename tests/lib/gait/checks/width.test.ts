@@ -53,6 +53,14 @@ describe("the step's width", () => {
     });
   });
 
+  it("points at both passings where the contact between them is not marked", () => {
+    const both = FOOT.flatMap((part) => [`left-${part}`, `right-${part}`] as const);
+    expect(remark(unmark(wide(0.4), "right contact", both))).toMatchObject({
+      panels: ["left passing", "right passing"],
+      spots: [{ joints: ["left-ankle"] }, { joints: ["right-ankle"] }],
+    });
+  });
+
   it("names feet that cross, with the sign", () => {
     const crossed = remark(wide(-0.1));
     expect(crossed).toMatchObject({ title: "Feet cross", expected: { value: 0.02 } });
