@@ -1,5 +1,5 @@
 import type { CheckId, Reading, Remark } from "../gait";
-import { heightOverGround, slip, spanOfFeet, tilt } from "./point-at/foot";
+import { heightOverGround, paceOfFeet, slip, spanOfFeet, tilt } from "./point-at/foot";
 import { heightInBothViews, hipLevels, hitchOnPath } from "./point-at/hips";
 import { bendOfKnee, handAndFoot, legOverEarlier, lengthOfBone } from "./point-at/limb";
 import { crossedSides, fromFirstPose, leadingIn, overPartner } from "./point-at/partner";
@@ -28,7 +28,7 @@ const SHAPERS: Readonly<Record<CheckId, Shaper | null>> = {
   loop: fromFirstPose,
   hitch: hitchOnPath,
   opposition: handAndFoot,
-  tempo: spanOfFeet,
+  tempo: paceOfFeet,
   width: spanOfFeet,
   views: heightInBothViews,
   sides: crossedSides,

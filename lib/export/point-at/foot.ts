@@ -113,3 +113,13 @@ export const spanOfFeet: Shaper = ({ panel, view, joints }) => {
     label: { x: (from + to) / 2, y },
   });
 };
+
+/** A step as the span between its feet; a pose that flies as the height of its lower foot. */
+export const paceOfFeet: Shaper = (shaping) =>
+  shaping.earlier === null ? heightOverGround(lowestFirst(shaping)) : spanOfFeet(shaping);
+
+function lowestFirst(shaping: Shaping): Shaping {
+  const marks = shaping.panel.marks[shaping.view];
+  const yOf = (joint: JointName) => markOf(marks, joint)?.y ?? Number.NEGATIVE_INFINITY;
+  return { ...shaping, joints: shaping.joints.toSorted((a, b) => yOf(b) - yOf(a)) };
+}

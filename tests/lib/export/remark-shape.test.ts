@@ -201,6 +201,18 @@ describe("a remark on a limb or a span", () => {
     expect(shape?.label.y).toBeGreaterThan(GROUND);
   });
 
+  it("draws a step as its span, and a flight as the height of the lower foot", () => {
+    const feet = ["left-ankle", "right-ankle"] as const;
+    const step = shapeIn(walk(), remarkOf("tempo", ["left contact", "right contact"], feet)).shape;
+    const xs = step?.solid[0]?.map(({ x }) => x) ?? [];
+    expect((Math.max(...xs) - Math.min(...xs)) / LEG).toBeCloseTo(0.72, 6);
+    const toes = ["left-toe", "right-toe"] as const;
+    const flown = lift(walk(), "left up", [...foot("left"), ...foot("right")], 0.2);
+    const { shape, panel } = shapeIn(flown, remarkOf("tempo", ["left up"], toes));
+    const lower = Math.max(...toes.map((toe) => panel.marks.side[toe]?.y ?? 0));
+    expect(shape?.arrow?.[1].y).toBeCloseTo(lower, 6);
+  });
+
   it("holds the heights of both views against each other, in each of them", () => {
     const raised = lift(walk(), "left passing", ["left-knee"], 0);
     const both: Pointed = {
