@@ -125,6 +125,7 @@ export const HEIGHTS: readonly Fault[] = [
     level: "shows",
     panels: ["@ contact", "@ passing"],
     yardsticks: ["life"],
+    brings: { hitch: "a body that sinks between poses that stand higher sinks twice" },
     finest: 0.0025, // two hips by pencil are good to 0.5 %, which is all there is between once and twice
     put: (into, side, times) => lowered(into, `${side} passing`, side, "contact", -times * 0.005),
   },
