@@ -1,4 +1,4 @@
-import { type Review, reviewWalk, SHEET_YARDSTICKS, type Yardstick } from "../lib/gait";
+import { type Review, reviewWalk, YARDSTICKS, type Yardstick } from "../lib/gait";
 import { type HandedSheet, walkOf } from "../lib/sheet";
 import { checkReport } from "./check-report";
 import { checkWords } from "./check-words";
@@ -6,7 +6,8 @@ import { loadSheet } from "./load-sheet";
 import { parseOptions } from "./options";
 import { type Io, Trouble } from "./trouble";
 
-const USAGE = "heelstrip check FILE... [--yardstick trade|life] [--json]";
+const USAGE =
+  "heelstrip check FILE... [--yardstick trade|life|this-walk|version] [--against OTHER.json] [--json]";
 
 /** A file that was read and measured. */
 export interface Checked {
@@ -25,14 +26,24 @@ export interface Checked {
 export async function checkFiles(args: readonly string[], io: Io): Promise<number> {
   const { values, positionals: files } = parseOptions(
     args,
-    { yardstick: { type: "string" }, json: { type: "boolean" } },
+    {
+      yardstick: { type: "string" },
+      against: { type: "string" },
+      json: { type: "boolean" },
+    },
     USAGE,
   );
   if (files.length === 0) throw new Trouble(`expected a sheet file, got none; usage: ${USAGE}`);
   const yardstick = yardstickOf(values.yardstick);
+  if ((yardstick === "version") !== (values.against !== undefined)) {
+    throw new Trouble("expected --yardstick version and --against OTHER.json together");
+  }
   const sheets = await loadAll(files);
+  const against =
+    values.against === undefined ? {} : { version: walkOf(await loadSheet(values.against)) };
   const checked = sheets.map(({ file, sheet }): Checked => {
-    const review = reviewWalk(walkOf(sheet), yardstick ?? sheet.head.yardstick, sheet.onPurpose);
+    const by = yardstick ?? sheet.head.yardstick;
+    const review = reviewWalk(walkOf(sheet), by, sheet.onPurpose, against);
     return { file, sheet, review };
   });
   if (values.json) {
@@ -46,9 +57,9 @@ export async function checkFiles(args: readonly string[], io: Io): Promise<numbe
 }
 
 function yardstickOf(asked: string | undefined): Yardstick | undefined {
-  const found = SHEET_YARDSTICKS.find((name) => name === asked);
+  const found = YARDSTICKS.find((name) => name === asked);
   if (asked !== undefined && found === undefined) {
-    throw new Trouble(`expected --yardstick ${SHEET_YARDSTICKS.join(" or ")}, got "${asked}"`);
+    throw new Trouble(`expected --yardstick as one of ${YARDSTICKS.join(", ")}, got "${asked}"`);
   }
   return found;
 }

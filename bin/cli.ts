@@ -5,8 +5,9 @@ import { type Io, STANDARD_IO, Trouble } from "./trouble";
 
 const HELP = `heelstrip: what will show in a walk, at the command line
 
-  heelstrip check FILE... [--yardstick trade|life] [--json]
-      reads sheets (.json) and says what will show; the sheet's own yardstick unless another is asked for
+  heelstrip check FILE... [--yardstick trade|life|this-walk|version] [--against OTHER.json] [--json]
+      reads sheets (.json) and says what will show; the sheet's own yardstick unless another is asked for;
+      by version OTHER's first whole step is the rule
   heelstrip print SHEET.json -o OUT.png|.svg [--page a4|a3|letter|tabloid] [--portrait] [--width 3840]
       prints the annotated sheet on one page, or on paper: several pages are OUT-1, OUT-2 and so on;
       exit 1 when something shows, like check

@@ -13,6 +13,8 @@ export interface Timed {
  * Where the yardstick puts the poses of a step, its two contacts staying where they are. Half-way
  * between two drawn frames either will do, and the one nearer to the drawing is taken.
  *
+ * @param rule a step whose own shares are expected instead; poses that it lacks are passed over
+ *
  * Shapes:  the contact, the named poses that were drawn, the next contact; in the panels' order
  * Errors:  none; null while the step has no next contact or its frames do not rise
  */
@@ -20,14 +22,17 @@ export function expectedFrames(
   step: Step,
   yardstick: CommonYardstick,
   { exposure }: Pick<Walk, "exposure">,
+  rule: Step | null = null,
 ): readonly Timed[] | null {
   const { contact, next } = step;
   const length = stepFrames(step);
   if (next === null || length === null) return null;
   const inner = STEP_POSES.flatMap((pose): Timed[] => {
     const panel = step[pose];
-    if (panel === null || panel === contact || isStylised(pose, step, yardstick)) return [];
-    const moment = contact.frame + POSE_SHARES[yardstick][pose] * length;
+    if (panel === null || panel === contact) return [];
+    const share = rule === null ? commonShare(pose, step, yardstick) : shareIn(rule, pose);
+    if (share === null) return [];
+    const moment = contact.frame + share * length;
     return [{ panel, expected: nearestTo(panel.frame, moment, exposure) }];
   });
   const order = (timed: Timed) => step.panels.indexOf(timed.panel);
@@ -43,6 +48,16 @@ export function stepFrames({ contact, next }: Step): number | null {
   if (next === null) return null;
   const frames = next.frame - contact.frame;
   return Number.isFinite(frames) && frames > 0 ? frames : null;
+}
+
+function commonShare(pose: StepPose, step: Step, yardstick: CommonYardstick): number | null {
+  return isStylised(pose, step, yardstick) ? null : POSE_SHARES[yardstick][pose];
+}
+
+function shareIn(rule: Step, pose: StepPose): number | null {
+  const frames = stepFrames(rule);
+  const panel = rule[pose];
+  return frames === null || panel === null ? null : (panel.frame - rule.contact.frame) / frames;
 }
 
 /** An up drawn after the passing is the trade's: life has its highest hips before, and no rule here. */

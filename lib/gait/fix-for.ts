@@ -7,6 +7,7 @@ import { fixHips } from "./fixes/fix-hips";
 import { fixLabels } from "./fixes/fix-labels";
 import { fixMissing } from "./fixes/fix-missing";
 import { fixSlide } from "./fixes/fix-slide";
+import { fixSymmetry } from "./fixes/fix-symmetry";
 import { fixTempo } from "./fixes/fix-tempo";
 import { fixWeight } from "./fixes/fix-weight";
 import { fixWidth } from "./fixes/fix-width";
@@ -36,7 +37,7 @@ const FIXES: Readonly<
   knee: null,
   snap: null,
   gaps: fixGaps,
-  symmetry: null,
+  symmetry: fixSymmetry,
   loop: null,
   hitch: null,
   opposition: null,

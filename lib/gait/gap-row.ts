@@ -1,4 +1,4 @@
-import { expectedFrames } from "./expected-frames";
+import { expectedIn } from "./expected-in";
 import type { Level, Remark } from "./finding";
 import type { Study } from "./study";
 
@@ -44,10 +44,10 @@ function speaksOf({ panels }: Remark, from: string, to: string): boolean {
 }
 
 /** Expected frames by "from to", for panels of a step that stand in the yardstick's order. */
-function expectedBetween({ steps, common, walk }: Study): ReadonlyMap<string, number> {
+function expectedBetween(study: Study): ReadonlyMap<string, number> {
   const between = new Map<string, number>();
-  for (const step of steps) {
-    const timed = expectedFrames(step, common, walk) ?? [];
+  for (const step of study.steps) {
+    const timed = expectedIn(study, step) ?? [];
     const gaps = timed.slice(1).flatMap((to, index) => {
       const from = timed[index];
       if (from === undefined) return [];

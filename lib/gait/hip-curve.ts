@@ -1,8 +1,10 @@
 import type { Side } from "../body";
-import type { Frame } from "../motion";
+import { type Frame, STEP_POSES, type StepPose } from "../motion";
 import type { NoReading } from "./answer";
 import { stepFrames } from "./expected-frames";
 import type { HipHeight } from "./hip-height";
+import { NEIGHBOURS } from "./methods/neighbouring-steps";
+import { patternFor } from "./pattern";
 import type { Step } from "./step";
 import type { Study } from "./study";
 
@@ -68,7 +70,8 @@ export function hipCurve(study: Study): HipCurve {
     frame: panel.frame,
     height: study.hipOf(panel),
   }));
-  const bandOf = study.common === "life" ? lifeBand : tradeBand;
+  const bandOf =
+    study.pattern !== null ? patternBand : study.common === "life" ? lifeBand : tradeBand;
   const bands = study.steps.map((step) => ({
     weightOn: step.weightOn,
     points: bandOf(study, step),
@@ -86,6 +89,25 @@ function lifeBand(study: Study, step: Step): BandPoint[] {
     high: contact + mean + BAND_SD * sd,
   }));
 }
+
+/** What the pattern step does over its contact, give or take what neighbouring steps differ by. */
+function patternBand(study: Study, step: Step): BandPoint[] {
+  const { pattern } = study;
+  const contact = heightOf(study, step, "contact");
+  if (pattern?.kind !== "pattern" || contact === null) return [];
+  const rule = patternFor(pattern, study, step);
+  if (rule === null) return [];
+  const base = heightOf(pattern.study, rule, "contact");
+  return STEP_POSES.flatMap((pose) => {
+    const panel = step[pose];
+    const height = heightOf(pattern.study, rule, pose);
+    if (panel === null || height === null || base === null || pose === "contact") return [];
+    const middle = contact + height - base;
+    return [{ frame: panel.frame, low: middle - MAY_SHOW, high: middle + MAY_SHOW }];
+  });
+}
+
+const MAY_SHOW = NEIGHBOURS.hips.grades.at(-1)?.value ?? 0;
 
 function tradeBand(study: Study, step: Step): BandPoint[] {
   const contact = heightOf(study, step, "contact");
@@ -105,7 +127,7 @@ function tradeBand(study: Study, step: Step): BandPoint[] {
   );
 }
 
-function heightOf(study: Study, step: Step, pose: "contact" | "passing" | "up"): number | null {
+function heightOf(study: Study, step: Step, pose: StepPose): number | null {
   const panel = step[pose];
   if (panel === null) return null;
   const height = study.hipOf(panel);

@@ -1,8 +1,10 @@
+import { isStepPose, type StepPose } from "../motion";
 import type { NoReading } from "./answer";
 import { stepFrames } from "./expected-frames";
 import type { Step } from "./step";
 import type { Study } from "./study";
 import type { Walk } from "./walk";
+import { sided } from "./words";
 
 /** What a walk is held against where its yardstick goes by a step. */
 export interface Against {
@@ -14,6 +16,7 @@ export interface Against {
 
 /** The step that others are held against, with the walk that it was read in. */
 export interface Pattern {
+  readonly kind: "pattern";
   readonly study: Study;
   readonly step: Step;
   /** The first complete step on the other foot, for what is not to be mirrored; null where there is none. */
@@ -52,7 +55,7 @@ function firstOf(study: Study, approved: readonly string[]): Pattern | null {
   const step = firstApproved(complete, approved) ?? complete[0];
   if (step === undefined) return null;
   const partner = complete.find(({ weightOn }) => weightOn !== step.weightOn) ?? null;
-  return { study, step, partner };
+  return { kind: "pattern", study, step, partner };
 }
 
 function isComplete(step: Step): boolean {
@@ -87,4 +90,20 @@ export function patternFor(
   const bySide = of.yardstick === "version" || of.walk.kind === "limp";
   const rule = bySide && step.weightOn !== pattern.weightOn ? (partner ?? pattern) : pattern;
   return study.walk === of.walk && rule.contact === step.contact ? null : rule;
+}
+
+/** Whose step a walk is held against, as a person reads it: "the walk's own left step". */
+export function patternWords({ yardstick }: Study, { step: { weightOn } }: Pattern): string {
+  const step = sided(weightOn, "step");
+  return yardstick === "this-walk"
+    ? `the walk's own ${step}`
+    : `the ${step} of the walk it goes by`;
+}
+
+/** The named poses of a step in the order that it has them; on one frame as the strip has them. */
+export function posesOf({ panels, weightOn }: Step): readonly StepPose[] {
+  const named = panels.flatMap(({ pose, weightOn: on }) =>
+    isStepPose(pose) && (on === null || on === weightOn) ? [pose] : [],
+  );
+  return [...new Set(named)];
 }

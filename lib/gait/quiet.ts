@@ -1,5 +1,5 @@
 import type { CheckId } from "./finding";
-import type { WalkKind } from "./walk";
+import { commonOf, type WalkKind, type Yardstick } from "./walk";
 
 /** What a kind of walk asks not to be judged: a check, or a part of one. */
 export type QuietTopic =
@@ -13,6 +13,7 @@ export type QuietTopic =
   | "weight-front"
   | "foot-roll"
   | "clearance"
+  | "knee"
   | "snap"
   | "gaps"
   | "gaps:sides"
@@ -22,6 +23,8 @@ export type QuietTopic =
   | "opposition"
   | "tempo"
   | "width"
+  | "views"
+  | "sides"
   | "lead-in";
 
 /** Said once for a walk: what is not judged, and why not. */
@@ -74,6 +77,7 @@ const NOT_JUDGED: Readonly<Record<WalkKind, readonly Quieted[]>> = {
     quiet("weight-front", "weight-front", "a free walk carries its weight its own way"),
     quiet("foot-roll", "foot-roll", "a free walk rolls its feet its own way"),
     quiet("clearance", "clearance", "a free walk lifts its feet its own way"),
+    quiet("knee", "knee", "a free walk bends its knees its own way"),
     quiet("snap", "snap", "a free walk bends its knees its own way"),
     quiet("gaps", "gaps", "a free walk keeps its own time"),
     quiet("symmetry", "symmetry", "a free walk has two steps of its own"),
@@ -81,18 +85,29 @@ const NOT_JUDGED: Readonly<Record<WalkKind, readonly Quieted[]>> = {
     quiet("opposition", "opposition", "a free walk swings its arms its own way"),
     quiet("tempo", "tempo", "a free walk has its own pace and length of step"),
     quiet("width", "width", "a free walk sets its feet its own way"),
+    quiet("views", "views", "a free walk is drawn in each view as it likes"),
+    quiet("sides", "sides", "a free walk marks its sides as it likes"),
     quiet("lead-in", "lead-in", "a free walk sets off its own way"),
   ],
 };
 
 /** What is not judged in a walk of this kind. */
-export function quietedIn(kind: WalkKind): readonly Quieted[] {
-  return NOT_JUDGED[kind];
+export function quietedIn(kind: WalkKind, yardstick: Yardstick = "trade"): readonly Quieted[] {
+  return NOT_JUDGED[kind].filter(({ topic }) => !isOwnOrder(kind, topic, yardstick));
 }
 
 /** Whether a walk of this kind asks for silence on the topic. */
-export function isQuiet(kind: WalkKind, topic: QuietTopic): boolean {
-  return NOT_JUDGED[kind].some((quieted) => quieted.topic === topic);
+export function isQuiet(
+  kind: WalkKind,
+  topic: QuietTopic,
+  yardstick: Yardstick = "trade",
+): boolean {
+  return quietedIn(kind, yardstick).some((quieted) => quieted.topic === topic);
+}
+
+/** A double bounce has an order of heights of its own, which its own step can be held against. */
+function isOwnOrder(kind: WalkKind, topic: QuietTopic, yardstick: Yardstick): boolean {
+  return kind === "double-bounce" && topic === "hip-order" && commonOf(yardstick) !== yardstick;
 }
 
 function quiet(check: CheckId, topic: QuietTopic, why: string): Quieted {

@@ -79,7 +79,7 @@ export function reviewWalk(
     lapsed,
     settled,
     cannotTell: findings.filter((finding) => finding.kind === "cannot-tell"),
-    quieted: quietedIn(walk.kind),
+    quieted: quietedIn(walk.kind, yardstick),
     remarksByPanel: byPanel(walk, remarks, (remark) => remark),
     keptByPanel: byPanel(walk, kept, ({ remark }) => remark),
     readingsByPanel: new Map(walk.panels.map((panel) => [panel.id, study.readingsOf(panel)])),

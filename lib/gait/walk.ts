@@ -30,7 +30,11 @@ export function commonOf(yardstick: Yardstick): CommonYardstick {
 }
 
 /** The yardsticks that a sheet can be kept by: a version needs its other walk beside it. */
-export const SHEET_YARDSTICKS = ["trade", "life"] as const satisfies readonly Yardstick[];
+export const SHEET_YARDSTICKS = [
+  "trade",
+  "life",
+  "this-walk",
+] as const satisfies readonly Yardstick[];
 export type SheetYardstick = (typeof SHEET_YARDSTICKS)[number];
 
 export type Travel = "on-the-spot" | "travelling";

@@ -1,4 +1,5 @@
 import type { Side } from "../body";
+import type { SheetYardstick, WalkKind } from "../gait";
 import { type Exposure, evenFrames, type Frame, nearestDrawn, type PoseName } from "../motion";
 import { advanceOf } from "./advance";
 import { byFrame } from "./order";
@@ -12,6 +13,8 @@ const STEPS = 2; // one stride: left contact to left contact, which closes the l
  * step later, and the first contact one step after frame 1; the loop is the stride alone. On twos a step
  * that is no whole number of exposures is laid out a frame longer, and the head says so: its frames per
  * step and its advance are the strip's own.
+ *
+ * A plain walk is held against the trade, every other kind against its own step.
  *
  * Units:   frames, counted from 1
  * Errors:  RangeError unless frames per step and step length are above zero
@@ -43,7 +46,7 @@ export function layOut(brief: Brief, newId: () => PanelId): Sheet {
   const head = {
     ...rest,
     exposure,
-    yardstick: "trade" as const,
+    yardstick: yardstickFor(rest.kind),
     framesPerStep,
     stepLength,
     advance: advanceOf(stepLength, framesPerStep),
@@ -51,6 +54,11 @@ export function layOut(brief: Brief, newId: () => PanelId): Sheet {
     credit: "",
   };
   return { head, panels: [...lead, ...keys].sort(byFrame) };
+}
+
+/** Handbooks speak of plain walks; what else a walk may be only it can say. */
+function yardstickFor(kind: WalkKind): SheetYardstick {
+  return kind === "plain" ? "trade" : "this-walk";
 }
 
 /** The whole exposures nearest to a step, the more of two. Frames. */

@@ -242,7 +242,10 @@ describe("bad input", () => {
 
   it.each([
     [["check"], /expected a sheet file, got none; usage: heelstrip check FILE/],
-    [["check", "a.json", "--yardstick", "eye"], /expected --yardstick trade or life, got "eye"/],
+    [
+      ["check", "a.json", "--yardstick", "eye"],
+      /expected --yardstick as one of trade, life, this-walk, version, got "eye"/,
+    ],
     [["check", "a.json", "--loud"], /unknown option '--loud'; usage: heelstrip check/],
     [["check", "a.json", "--yardstick"], /usage: heelstrip check/],
     [["chek"], /expected check, print, example or --help, got "chek"/],
@@ -264,7 +267,7 @@ describe("heelstrip", () => {
     for (const args of [["--help"], ["-h"], ["check", "--help"]]) {
       const { code, out, err } = await heelstrip(...args);
       expect({ code, err }).toEqual({ code: 0, err: [] });
-      expect(out).toContain("heelstrip check FILE... [--yardstick trade|life] [--json]");
+      expect(out).toContain("heelstrip check FILE... [--yardstick trade|life|this-walk|version]");
     }
   });
 

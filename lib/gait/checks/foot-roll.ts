@@ -1,6 +1,7 @@
 import { type JointName, limbJoint, type Side } from "../../body";
 import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
+import { byPattern } from "../by-pattern";
 import type { Finding, Reading, Remark } from "../finding";
 import { footPoints, isWholeFoot, needsFoot } from "../foot";
 import { FLAT_AT, FLAT_SOURCE, FLAT_WITHIN, TOE_OVER_HEEL, TOE_SOURCE } from "../methods/foot-roll";
@@ -8,6 +9,7 @@ import { isQuiet } from "../quiet";
 import { footPitch } from "../readings/joint-angles";
 import type { Step } from "../step";
 import type { Study } from "../study";
+import { FOOT_ROLL_TRAITS } from "../traits/foot-traits";
 import type { WalkPanel } from "../walk";
 import { capital, degrees, percent, sided } from "../words";
 import { cannotTell, NEEDS_A_SIDE, NEEDS_A_STEP, sound } from "./answers";
@@ -25,6 +27,7 @@ import { nextContact, whoseStep } from "./step-words";
 export function footRoll(study: Study): readonly Finding[] {
   const { walk, steps, common } = study;
   if (isQuiet(walk.kind, "foot-roll")) return [];
+  if (study.pattern !== null) return byPattern(study, study.pattern, "foot-roll", FOOT_ROLL_TRAITS);
   if (steps.length === 0) {
     return [cannotTell({ check: "foot-roll", side: null, panels: [] }, NEEDS_A_STEP)];
   }

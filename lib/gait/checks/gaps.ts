@@ -1,6 +1,8 @@
+import { byPattern } from "../by-pattern";
 import type { CannotTell, Finding } from "../finding";
 import { isQuiet } from "../quiet";
 import type { Check } from "../study";
+import { TIME_TRAITS } from "../traits/time-traits";
 import { sidesGap } from "./sides-gap";
 import { passingShare, spacing } from "./step-gaps";
 
@@ -16,6 +18,7 @@ import { passingShare, spacing } from "./step-gaps";
 export const gaps: Check = (study): readonly Finding[] => {
   const { kind } = study.walk;
   if (isQuiet(kind, "gaps")) return [];
+  if (study.pattern !== null) return byPattern(study, study.pattern, "gaps", TIME_TRAITS);
   if (study.steps.length === 0) return [NO_STEP];
   const inStep = study.common === "trade" ? spacing : passingShare;
   return [

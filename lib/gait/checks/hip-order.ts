@@ -1,12 +1,14 @@
 import { rootSumSquare } from "../../geometry";
 import type { StepPose } from "../../motion";
 import { clearlyBeyond } from "../beyond";
+import { byPattern } from "../by-pattern";
 import type { CannotTell, Finding, Reading, Remark, Spot } from "../finding";
 import type { HipHeight } from "../hip-height";
 import { READS_AS_EQUAL, VAGUE_BEYOND } from "../methods/hip-order";
 import { isQuiet } from "../quiet";
 import type { Step } from "../step";
 import type { Study } from "../study";
+import { HIP_TRAITS } from "../traits/hip-traits";
 import type { CommonYardstick, WalkPanel } from "../walk";
 import { capital, listed, percent, sided } from "../words";
 import { HIP_RULES, type HipRule } from "./hip-rules";
@@ -35,7 +37,8 @@ interface Posed {
  */
 export function hipOrder(study: Study): readonly Finding[] {
   const { walk, common, steps } = study;
-  if (isQuiet(walk.kind, "hip-order")) return [];
+  if (isQuiet(walk.kind, "hip-order", study.yardstick)) return [];
+  if (study.pattern !== null) return byPattern(study, study.pattern, "hip-order", HIP_TRAITS);
   if (steps.length === 0) return [cannotTell(null, [], "a contact and the poses that follow it")];
   const rules = HIP_RULES[common].filter(
     ({ topic }) => topic === null || !isQuiet(walk.kind, topic),

@@ -1,10 +1,12 @@
 import type { StepPose } from "../../motion";
+import type { NoReading } from "../answer";
 import type { Finding, Remark } from "../finding";
 import { ASKED, LEVEL_WITHOUT, MISSING_POSE_SOURCES } from "../methods/missing-pose";
+import { patternWords, posesOf } from "../pattern";
 import { type PoseGroup, poseGroups } from "../pose-groups";
 import { isQuiet } from "../quiet";
 import type { Study } from "../study";
-import { type CommonYardstick, commonOf, type Walk, type WalkPanel, type Yardstick } from "../walk";
+import type { CommonYardstick, WalkPanel, Yardstick } from "../walk";
 import { capital, listed, sided } from "../words";
 import { cannotTell, NEEDS_A_STEP, sound } from "./answers";
 import { nextContact } from "./step-words";
@@ -30,29 +32,46 @@ export function missingPose(study: Study): readonly Finding[] {
   const { walk, yardstick } = study;
   if (isQuiet(walk.kind, "missing-pose")) return [];
   const groups = poseGroups(walk.panels);
-  if (groups.length === 0) {
-    return [cannotTell({ check: "missing-pose", side: null, panels: [] }, NEEDS_A_STEP)];
-  }
-  const asked = posesAsked(walk, yardstick);
-  return groups.flatMap((group, nth) => judge({ group, groups, nth, asked, yardstick }));
+  const about = { check: "missing-pose", side: null, panels: [] } as const;
+  if (groups.length === 0) return [cannotTell(about, NEEDS_A_STEP)];
+  const asks = posesAsked(study);
+  if (asks.kind === "cannot-tell") return [cannotTell(about, asks.needs)];
+  return groups.flatMap((group, nth) => judge({ group, groups, nth, asks, yardstick }));
 }
 
-/** The poses that a step of this walk is asked for, in their order. */
-export function posesAsked({ kind }: Pick<Walk, "kind">, yardstick: Yardstick) {
-  return ASKED[commonOf(yardstick)].filter(
-    (pose) => pose !== "up" || !isQuiet(kind, "missing-pose:up"),
-  );
+/** The poses that a step is asked for, in their order, and who asks for them. */
+interface Asks {
+  readonly kind: "asks";
+  readonly poses: readonly StepPose[];
+  readonly who: string;
+  readonly source: string;
+}
+
+/** The poses that a step of this walk is asked for: by the pattern step, those that it has. */
+export function posesAsked(study: Study): Asks | NoReading {
+  const { walk, common, pattern } = study;
+  if (pattern?.kind === "cannot-tell") return pattern;
+  const { poses, who, source } =
+    pattern === null
+      ? { poses: ASKED[common], who: WHO_ASKS[common], source: MISSING_POSE_SOURCES[common] }
+      : {
+          poses: posesOf(pattern.step),
+          who: `${patternWords(study, pattern)} has`,
+          source: patternWords(study, pattern),
+        };
+  const asked = poses.filter((pose) => pose !== "up" || !isQuiet(walk.kind, "missing-pose:up"));
+  return { kind: "asks", poses: asked, who, source };
 }
 
 interface Question {
   readonly group: PoseGroup;
   readonly groups: readonly PoseGroup[];
   readonly nth: number;
-  readonly asked: readonly StepPose[];
+  readonly asks: Asks;
   readonly yardstick: Yardstick;
 }
 
-function judge({ group, groups, nth, asked, yardstick }: Question): Finding[] {
+function judge({ group, groups, nth, asks, yardstick }: Question): Finding[] {
   const { side, contact, panels, end } = group;
   const about = { check: "missing-pose", side, panels } as const;
   if (nth === 0 && contact === null) {
@@ -65,11 +84,12 @@ function judge({ group, groups, nth, asked, yardstick }: Question): Finding[] {
   }
   const astray = strays(groups[nth - 1], side);
   const drawn = new Set([...panels, ...astray].map(({ pose }) => pose));
+  const { poses: asked } = asks;
   const lacking = asked.filter((pose) => !drawn.has(pose));
   if (lacking.length === 0) {
     return [sound(about, { value: asked.length, plusMinus: 0, unit: "poses" })];
   }
-  return [remark({ group, before: groups[nth - 1], lacking, asked, yardstick })];
+  return [remark({ group, before: groups[nth - 1], lacking, asks, yardstick })];
 }
 
 /** A strip may begin within a step whose contact closes the loop at its end. */
@@ -88,12 +108,13 @@ interface Missing {
   readonly group: PoseGroup;
   readonly before: PoseGroup | undefined;
   readonly lacking: readonly StepPose[];
-  readonly asked: readonly StepPose[];
+  readonly asks: Asks;
   readonly yardstick: Yardstick;
 }
 
-function remark({ group, before, lacking, asked, yardstick }: Missing): Remark {
+function remark({ group, before, lacking, asks, yardstick }: Missing): Remark {
   const { side, panels, end } = group;
+  const { poses: asked, who, source } = asks;
   const there = asked.length - lacking.length;
   const around = [before?.panels.at(-1), ...panels, end]
     .filter((panel) => panel != null)
@@ -115,8 +136,8 @@ function remark({ group, before, lacking, asked, yardstick }: Missing): Remark {
     title: capital(
       `${sided(side, "step")} has no ${listed(lacking).replaceAll(" and ", " and no ")}`,
     ),
-    why: `${capital(`the ${sided(side, "step")}`)}, ${span}, has ${there} of the ${asked.length} poses that ${WHO_ASKS[commonOf(yardstick)]}: ${sees.join("; ")}.`,
-    source: MISSING_POSE_SOURCES[commonOf(yardstick)],
+    why: `${capital(`the ${sided(side, "step")}`)}, ${span}, has ${there} of the ${asked.length} poses that ${who}: ${sees.join("; ")}.`,
+    source,
     beyond: lacking.length / asked.length,
   };
 }

@@ -1,12 +1,14 @@
 import { limbJoint, otherSide, type Side } from "../../body";
 import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
+import { byPattern } from "../by-pattern";
 import type { Finding, Reading, Remark } from "../finding";
 import { feetAlong } from "../foot";
 import { ARM_AHEAD, OPPOSITION_SOURCE } from "../methods/opposition";
 import { isQuiet } from "../quiet";
 import type { Step } from "../step";
 import type { Study } from "../study";
+import { ARM_TRAITS } from "../traits/step-traits";
 import type { WalkPanel } from "../walk";
 import { capital, percent } from "../words";
 import { cannotTell, NEEDS_A_SIDE, NEEDS_A_STEP, sound } from "./answers";
@@ -23,6 +25,7 @@ import { cannotTell, NEEDS_A_SIDE, NEEDS_A_STEP, sound } from "./answers";
 export function opposition(study: Study): readonly Finding[] {
   const { walk, steps } = study;
   if (isQuiet(walk.kind, "opposition")) return [];
+  if (study.pattern !== null) return byPattern(study, study.pattern, "opposition", ARM_TRAITS);
   if (steps.length === 0) {
     return [cannotTell({ check: "opposition", side: null, panels: [] }, NEEDS_A_STEP)];
   }

@@ -1,6 +1,7 @@
-import { STEP_POSES } from "../../motion";
+import type { PoseName } from "../../motion";
 import type { Finding, Remark } from "../finding";
 import { ORDERED, OUT_OF_ORDER, POSE_ORDER_SOURCES } from "../methods/pose-order";
+import { patternWords, posesOf } from "../pattern";
 import { type PoseGroup, poseGroups } from "../pose-groups";
 import { isQuiet } from "../quiet";
 import type { Study } from "../study";
@@ -25,6 +26,9 @@ export function poseOrder(study: Study): readonly Finding[] {
   const groups = poseGroups(walk.panels).filter(({ panels, end }) => panels.length > 1 || end);
   if (groups.length === 0) {
     return [cannotTell({ check: "pose-order", side: null, panels: [] }, NEEDS_A_STEP)];
+  }
+  if (study.pattern?.kind === "cannot-tell") {
+    return [cannotTell({ check: "pose-order", side: null, panels: [] }, study.pattern.needs)];
   }
   return groups.flatMap((group) => judge(study, group));
 }
@@ -60,9 +64,10 @@ function wrongSide(study: Study, group: PoseGroup): Remark[] {
 /** Panels whose label comes too late or too early, by the order of the poses. */
 function wrongOrder(study: Study, group: PoseGroup): Remark[] {
   const { side, panels } = group;
+  const order = orderOf(study);
+  const breaks = (before: WalkPanel, after: WalkPanel) => isBroken(order.poses, before, after);
   const named = panels.filter(
-    ({ pose, weightOn }) =>
-      ORDERED[study.common].includes(pose) && (weightOn === null || weightOn === side),
+    ({ pose, weightOn }) => order.poses.includes(pose) && (weightOn === null || weightOn === side),
   );
   const swapped = named.filter((panel, index) =>
     named.some((other, nth) =>
@@ -75,7 +80,7 @@ function wrongOrder(study: Study, group: PoseGroup): Remark[] {
     {
       ...located(study, group, swapped),
       title: capital(`${sided(side, "step")} has its poses out of order`),
-      why: `${capital(whoseStep(side))} runs ${drawn}; ${WHO[study.common]} ${ORDERED[study.common].join(", ")}. ${swapped.length} of its ${named.length} poses stand out of order, where none should: the step may be seen to go back and forth.`,
+      why: `${capital(whoseStep(side))} runs ${drawn}; ${order.who} ${order.poses.join(", ")}. ${swapped.length} of its ${named.length} poses stand out of order, where none should: the step may be seen to go back and forth.`,
     },
   ];
 }
@@ -85,13 +90,17 @@ const WHO: Readonly<Record<CommonYardstick, string>> = {
   life: "people go through",
 };
 
-/** Two poses that stand the wrong way round. On one frame either may be told first. */
-function breaks(before: WalkPanel, after: WalkPanel): boolean {
-  return before.frame < after.frame && rank(before) >= rank(after);
+/** The order that a step's poses are asked for in, and who asks: by the pattern step, its own. */
+function orderOf(study: Study): { readonly poses: readonly PoseName[]; readonly who: string } {
+  const { pattern, common } = study;
+  return pattern?.kind === "pattern"
+    ? { poses: posesOf(pattern.step), who: `${patternWords(study, pattern)} runs` }
+    : { poses: ORDERED[common], who: WHO[common] };
 }
 
-function rank({ pose }: WalkPanel): number {
-  return (STEP_POSES as readonly string[]).indexOf(pose);
+/** Two poses that stand the wrong way round. On one frame either may be told first. */
+function isBroken(order: readonly PoseName[], before: WalkPanel, after: WalkPanel): boolean {
+  return before.frame < after.frame && order.indexOf(before.pose) >= order.indexOf(after.pose);
 }
 
 /** Twice the same foot, with nothing between that carries on the other. */
@@ -123,7 +132,10 @@ function located(study: Study, { side }: PoseGroup, panels: readonly WalkPanel[]
     spots: [], // a label has no place on the drawing
     measured: { value: panels.length, plusMinus: 0, unit: "poses" },
     expected: { value: OUT_OF_ORDER, plusMinus: 0, unit: "poses" },
-    source: POSE_ORDER_SOURCES[study.common],
+    source:
+      study.pattern?.kind === "pattern"
+        ? patternWords(study, study.pattern)
+        : POSE_ORDER_SOURCES[study.common],
     beyond: panels.length,
   };
 }

@@ -1,147 +1,45 @@
-import type { JointName, Side } from "../../body";
-import { rootSumSquare } from "../../geometry";
-import { STEP_POSES, type StepPose } from "../../motion";
-import { clearlyBeyond } from "../beyond";
-import type { Finding, Reading, Remark } from "../finding";
-import { frontMark } from "../front-mark";
-import { LEAN_LIMITS, LEAN_SOURCE } from "../methods/symmetry";
+import type { Finding } from "../finding";
 import { isQuiet } from "../quiet";
-import type { Step } from "../step";
 import type { Study } from "../study";
-import type { WalkPanel } from "../walk";
-import { capital, degrees } from "../words";
-import { cannotTell, sound } from "./answers";
-import { stridesOf } from "./strides";
-
-const DEGREE = Math.PI / 180;
+import { cannotTell } from "./answers";
+import { type Stride, stridesOf } from "./strides";
+import { leanPart } from "./symmetry-lean";
+import { lengthPart } from "./symmetry-length";
+import { posePart } from "./symmetry-poses";
+import { ANGLE_PAIRS, CLEARANCE_PAIRS, HEIGHT_PAIRS } from "./symmetry-readings";
 
 /**
- * Do the shoulders swing to both sides alike, seen from the front? In a walk whose steps mirror each
- * other the tilt of the shoulder line at a pose is the opposite of that at the same pose of the other step.
- * What is left over, half of their sum, is a lean that stays: a shoulder carried low.
+ * Do the two steps of a stride mirror each other: in the swing of the shoulders, in length, and pose by
+ * pose in the height of the hips, the lift of the swinging foot and the angles of the limbs?
  *
- * Shapes:  one answer a stride, by the pose that leans farthest; an odd step at the end is held against the
- *          one before it; poses that both steps have and that lack a shoulder are also answered "cannot-tell"
- * Units:   radians; a remark's side is the lower shoulder's
- * Errors:  none; without the shoulders in the front view it answers "cannot-tell"
- * Source:  beside the limits; that it shows beyond twice what captured pairs do is our own choice
+ * Shapes:  at most one remark a stride for each of these, the gravest; where there is none, one answer a
+ *          stride; an odd step at the end is held against the one before it
+ * Units:   radians, shares, leg lengths
+ * Errors:  none; what neither pose of a pair has marked answers "cannot-tell"
+ * Source:  beside the limits, in its method; that a pose shows beyond twice what captured pairs differ by
+ *          is our own choice
  */
 export function symmetry(study: Study): readonly Finding[] {
   if (isQuiet(study.walk.kind, "symmetry")) return [];
   const strides = stridesOf(study.steps);
-  if (strides.length > 0)
-    return strides.flatMap(({ first, second }) => judge(study, first, second));
+  if (strides.length > 0) return strides.flatMap((stride) => judge(study, stride));
   const about = { check: "symmetry", side: null, panels: [] } as const;
   return [cannotTell(about, "the same pose of two steps")];
 }
 
-const NEEDS = "both shoulders marked in the front view, at the same pose of both steps";
-const SHOULDERS: readonly JointName[] = ["left-shoulder", "right-shoulder"];
-
-/** A pose of one step and the same of the other, and the tilts of their shoulders. */
-interface Pair {
-  readonly pose: StepPose;
-  readonly panels: readonly [WalkPanel, WalkPanel];
-  readonly tilts: readonly [Tilt, Tilt] | null;
-}
-
-/** Of the shoulder line seen from the front: above 0 where the left one is lower. Radians. */
-interface Tilt {
-  readonly value: number;
-  readonly plusMinus: number;
-}
-
-function judge(study: Study, first: Step, second: Step): Finding[] {
-  const pairs = STEP_POSES.flatMap((pose) => pairOf(study, pose, first[pose], second[pose]));
-  const read = pairs.flatMap(({ pose, panels, tilts }) =>
-    tilts === null ? [] : [{ pose, panels, tilts, lean: leanOf(tilts) }],
-  );
-  const blind = pairs.filter(({ tilts }) => tilts === null).flatMap(({ panels }) => panels);
-  const about = { check: "symmetry", side: null } as const;
-  const open =
-    blind.length > 0 || read.length === 0 ? [cannotTell({ ...about, panels: blind }, NEEDS)] : [];
-  const [farthest] = read.toSorted(
-    (a, b) =>
-      Math.abs(b.lean.value) - Math.abs(a.lean.value) || a.panels[0].frame - b.panels[0].frame,
-  );
-  if (farthest === undefined) return open;
-  const remark = remarkOn(study, farthest);
-  if (remark !== null) return [remark, ...open];
-  return open.length > 0 ? open : [sound({ ...about, panels: farthest.panels }, farthest.lean)];
-}
-
-function pairOf(
-  study: Study,
-  pose: StepPose,
-  one: WalkPanel | null,
-  other: WalkPanel | null,
-): Pair[] {
-  if (one === null || other === null) return [];
-  const [a, b] = [tiltOf(study, one), tiltOf(study, other)];
-  return [{ pose, panels: [one, other], tilts: a === null || b === null ? null : [a, b] }];
-}
-
-function tiltOf({ leg }: Study, panel: WalkPanel): Tilt | null {
-  const left = frontMark(panel, "left-shoulder", leg);
-  const right = frontMark(panel, "right-shoulder", leg);
-  if (left === null || right === null) return null;
-  const across = Math.abs(left.z - right.z);
-  const value = Math.atan2(right.y - left.y, across);
-  const plusMinus = rootSumSquare(left.plusMinus, right.plusMinus) / across;
-  return Number.isFinite(value) && Number.isFinite(plusMinus) ? { value, plusMinus } : null;
-}
-
-function leanOf([a, b]: readonly [Tilt, Tilt]): Reading {
-  return {
-    value: (a.value + b.value) / 2,
-    plusMinus: rootSumSquare(a.plusMinus, b.plusMinus) / 2,
-    unit: "rad",
-  };
-}
-
-interface Leaning {
-  readonly pose: StepPose;
-  readonly panels: readonly [WalkPanel, WalkPanel];
-  readonly tilts: readonly [Tilt, Tilt];
-  readonly lean: Reading;
-}
-
-function remarkOn({ yardstick }: Study, leaning: Leaning): Remark | null {
-  const { panels, tilts, lean } = leaning;
-  const size = Math.abs(lean.value);
-  const broken = LEAN_LIMITS.find(({ value }) => clearlyBeyond(size, lean.plusMinus, value));
-  if (broken === undefined) return null;
-  const low: Side = lean.value > 0 ? "left" : "right";
-  const both = tilts.every(({ value }) => value * lean.value > 0);
-  const measured = { ...lean, value: size };
-  const expected = { value: broken.value, plusMinus: 0, unit: "rad" } as const;
-  return {
-    kind: "remark",
-    check: "symmetry",
-    level: broken.level,
-    yardstick,
-    side: low,
-    panels: panels.map(({ id }) => id),
-    frames: panels.map(({ frame }) => frame),
-    spots: panels.map(({ id }) => ({ panel: id, view: "front", joints: SHOULDERS })),
-    measured,
-    expected,
-    title: capital(both ? `${low} shoulder stays low` : `${low} shoulder drops on one step only`),
-    why: `${sentence(leaning)} Mirrored steps would cancel out; these leave a lean of ${degrees(measured)} to the ${low}, and up to ${toTenths(broken.value)} passes. From the front the walk ${broken.level === "tidy" ? "is a little" : "may look"} lopsided.`,
-    source: LEAN_SOURCE,
-    beyond: (size - broken.value) / broken.value,
-  };
-}
-
-function sentence({ pose, panels, tilts }: Leaning): string {
-  const [one, other] = panels.map((panel, at) => {
-    const tilt = tilts[at]?.value ?? 0;
-    const low = tilt > 0 ? "left" : "right";
-    return `${degrees({ value: tilt, plusMinus: 0 })} down to the ${low} at frame ${panel.frame}`;
-  });
-  return `At the ${pose} the shoulders tilt ${one} and ${other}.`;
-}
-
-function toTenths(radians: number): string {
-  return `${(radians / DEGREE).toFixed(1)}°`;
+function judge(study: Study, stride: Stride): Finding[] {
+  const lean = leanPart(study, stride);
+  const parts = [
+    lean,
+    lengthPart(study, stride),
+    posePart(study, stride, HEIGHT_PAIRS),
+    posePart(study, stride, CLEARANCE_PAIRS),
+    posePart(study, stride, ANGLE_PAIRS),
+  ];
+  const told: Finding[] = [
+    ...parts.map(({ remark }) => remark),
+    ...parts.map(({ open }) => open),
+  ].filter((finding) => finding !== null);
+  if (told.length > 0) return told;
+  return lean.sound === null ? [] : [lean.sound];
 }

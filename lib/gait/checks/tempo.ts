@@ -1,5 +1,6 @@
 import { limbJoint, SIDES } from "../../body";
 import { clearlyBeyond, greatestFirst } from "../beyond";
+import { byPattern } from "../by-pattern";
 import type { Finding, Reading, Remark, Spot } from "../finding";
 import { footPoints, isWholeFoot, lowest } from "../foot";
 import { OFF_THE_GROUND } from "../foot-state";
@@ -15,6 +16,7 @@ import { stepLength } from "../readings/between-feet";
 import { stepFroude } from "../readings/step-speed";
 import type { Step } from "../step";
 import type { Study } from "../study";
+import { LENGTH_TRAITS } from "../traits/step-traits";
 import type { WalkPanel } from "../walk";
 import { capital, percent } from "../words";
 import { cannotTell, NEEDS_A_STEP, sound } from "./answers";
@@ -36,6 +38,9 @@ import { whoseStep } from "./step-words";
 export function tempo(study: Study): readonly Finding[] {
   const { walk, steps } = study;
   if (isQuiet(walk.kind, "tempo")) return [];
+  if (study.pattern !== null) {
+    return [...byPattern(study, study.pattern, "tempo", LENGTH_TRAITS), ...skating(study)];
+  }
   if (steps.length === 0) {
     return [cannotTell({ check: "tempo", side: null, panels: [] }, NEEDS_A_STEP)];
   }

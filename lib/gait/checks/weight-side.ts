@@ -1,5 +1,6 @@
 import { centreOfMass, limbJoint, SIDES, sideToGround } from "../../body";
 import { rootSumSquare } from "../../geometry";
+import { byPattern } from "../by-pattern";
 import type { Finding } from "../finding";
 import { feetAlong, footPoints } from "../foot";
 import { hipsAlong, ONE_HIP_ALONG } from "../hips-along";
@@ -15,6 +16,7 @@ import {
 import { isQuiet } from "../quiet";
 import type { Step } from "../step";
 import type { Study } from "../study";
+import { WEIGHT_SIDE_TRAITS } from "../traits/weight-traits";
 import type { WalkPanel } from "../walk";
 import { sided } from "../words";
 import { cannotTell, NEEDS_A_SIDE, NEEDS_A_STEP, sound } from "./answers";
@@ -36,6 +38,9 @@ export function weightSide(study: Study): readonly Finding[] {
   if (isQuiet(walk.kind, "weight-side")) return [];
   const stands = walk.panels.filter(({ pose }) => pose === "stand");
   const standing = stands.map((panel) => atStand(study, panel));
+  if (study.pattern !== null) {
+    return [...standing, ...byPattern(study, study.pattern, "weight-side", WEIGHT_SIDE_TRAITS)];
+  }
   if (steps.length === 0) {
     const about = { check: "weight-side", side: null, panels: [] } as const;
     return [...standing, cannotTell(about, NEEDS_A_STEP)];

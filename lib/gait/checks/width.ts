@@ -1,11 +1,13 @@
 import { type JointName, type LimbJoint, limbJoint, markOf, SIDES } from "../../body";
 import { clearlyBeyond } from "../beyond";
+import { byPattern } from "../by-pattern";
 import type { Finding, Reading, Remark, Spot } from "../finding";
 import { WIDTH, WIDTH_SOURCE } from "../methods/width";
 import { isQuiet } from "../quiet";
 import { stepWidth } from "../readings/between-feet";
 import type { Step } from "../step";
 import type { Study } from "../study";
+import { WIDTH_TRAITS } from "../traits/step-traits";
 import type { WalkPanel } from "../walk";
 import { capital, percent } from "../words";
 import { cannotTell, NEEDS_A_STEP, sound } from "./answers";
@@ -23,6 +25,7 @@ import { whoseStep } from "./step-words";
 export function width(study: Study): readonly Finding[] {
   const { walk, steps } = study;
   if (isQuiet(walk.kind, "width")) return [];
+  if (study.pattern !== null) return byPattern(study, study.pattern, "width", WIDTH_TRAITS);
   if (steps.length === 0) {
     return [cannotTell({ check: "width", side: null, panels: [] }, NEEDS_A_STEP)];
   }

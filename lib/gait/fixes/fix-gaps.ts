@@ -1,6 +1,7 @@
 import { JOINTS } from "../../body";
 import { type Exposure, type Frame, nearestDrawn } from "../../motion";
-import { expectedFrames, stepFrames } from "../expected-frames";
+import { stepFrames } from "../expected-frames";
+import { expectedIn } from "../expected-in";
 import type { Remark } from "../finding";
 import type { FixChange } from "../fix";
 import { placeOf } from "../ground-mark";
@@ -68,7 +69,7 @@ function inStep(study: Study, { side, panels }: Remark): (readonly Stem[])[] {
   const step = study.steps.find(
     (one) => one.weightOn === side && panels.every((id) => holds(one, id)),
   );
-  const timed = step === undefined ? null : expectedFrames(step, study.common, study.walk);
+  const timed = step === undefined ? null : expectedIn(study, step);
   if (step === undefined || timed === null) return [];
   const stems = timed.map(({ panel, expected }) => ({ panel, frame: expected }));
   const passing = stems.filter(({ panel }) => panel === step.passing);

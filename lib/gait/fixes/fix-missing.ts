@@ -66,7 +66,8 @@ type Balance = (study: Study, panel: WalkPanel) => PoseMarks;
 
 /** A panel for each pose that is missing; none where one of them finds no place. */
 function allAdded(study: Study, { side, panels }: Remark, balance: Balance): readonly Added[] {
-  const asked = posesAsked(study.walk, study.yardstick);
+  const asks = posesAsked(study);
+  const asked = asks.kind === "asks" ? asks.poses : [];
   const added: Added[] = [];
   for (const pose of STEP_POSES.filter((one) => asked.includes(one))) {
     const now = studyWalk(applyFix(study.walk, { changes: added }), study.yardstick);

@@ -1,6 +1,7 @@
 import type { Method } from "../method";
 import type { CommonYardstick } from "../walk";
 import { COMMON_YARDSTICKS } from "../walk";
+import { NEIGHBOURS, patternLimits } from "./neighbouring-steps";
 
 /**
  * How far the toe stands over the heel, leg lengths: less than this at contact is not above it, more
@@ -74,6 +75,9 @@ export const footRollMethod: Method = {
       source: TOE_SOURCE,
       tripRate: 0,
     },
+    ...patternLimits("toe over heel at contact", NEIGHBOURS.landing),
+    ...patternLimits("pitch of the foot that carries, at passing", NEIGHBOURS.flat),
+    ...patternLimits("toe over heel as the foot leaves, at the next contact", NEIGHBOURS.leaving),
   ],
   life: "At contact the front toe is up 10 % of a leg (sd 1.5 %) and the rear heel 4 % (sd 1.2 %); at passing the standing foot pitches by at most 1.2°. Counted on 22 captured steps, none trips a limit.",
 };

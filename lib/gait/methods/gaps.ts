@@ -1,4 +1,5 @@
 import type { Grade, Method, MethodLimit } from "../method";
+import { NEIGHBOURS, patternLimits } from "./neighbouring-steps";
 
 /** A gap may be this many exposures off the even layout, and two steps this many apart. */
 export const EXPOSURES_OFF = 1;
@@ -74,6 +75,10 @@ export const gapsMethod: Method = {
         ...grade,
       }),
     ),
+    ...patternLimits("frames of the step, symmetry index", NEIGHBOURS.frames),
+    ...patternLimits("when the down comes, of the step", NEIGHBOURS.down),
+    ...patternLimits("when the feet pass, of the step", NEIGHBOURS.passing),
+    ...patternLimits("when the up comes, of the step", NEIGHBOURS.up),
   ],
   life: "The feet pass at 0.60 of the step (0.55 to 0.67). The two steps of a stride differ by 4.4 % on average; 12 % of captured pairs differ by more than one frame at 24 a second.",
 };

@@ -1,4 +1,5 @@
 import type { Method } from "../method";
+import { NEIGHBOURS, patternLimits } from "./neighbouring-steps";
 
 /** By the trade each pose's hips stand clearly above or below the other's: no room. Leg lengths. */
 export const IN_ORDER = 0;
@@ -81,6 +82,7 @@ export const hipOrderMethod: Method = {
       tripRate: 0.035,
       ...LIFE,
     },
+    ...patternLimits("hips at down, passing or up over the contact's", NEIGHBOURS.hips),
   ],
   life: "The down lies 0.3 % of a leg below the contact, a few millimetres; the passing 2.3 % above it and the highest hips 2.7 %. Taken at the trade's even times, 92 % of captured steps break the trade's order: it is a style, and a good one, but not life.",
 };

@@ -1,4 +1,5 @@
 import type { Method } from "../method";
+import { NEIGHBOURS, patternLimits } from "./neighbouring-steps";
 
 /**
  * How far a hand must be ahead of the other before an arm counts as swung, leg lengths.
@@ -30,6 +31,7 @@ export const oppositionMethod: Method = {
       source: SOURCE,
       tripRate: 0,
     },
+    ...patternLimits("the rear foot's hand ahead of the other, at contact", NEIGHBOURS.arms),
   ],
   life: "In 317 captured steps the hand ahead is always on the side of the rear foot; in plain walks the hands are 16 to 51 % of a leg apart.",
 };

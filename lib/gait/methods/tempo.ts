@@ -1,5 +1,6 @@
 import { OFF_THE_GROUND } from "../foot-state";
 import type { Method } from "../method";
+import { NEIGHBOURS, patternLimits } from "./neighbouring-steps";
 
 /** Leg lengths: no captured step is shorter or longer. */
 export const STEP_LENGTH = { from: 0.55, to: 1.05 } as const; // life: 0.77 on average, 0.59 to 1.04
@@ -72,6 +73,7 @@ export const tempoMethod: Method = {
       source: SKATES_SOURCE,
       tripRate: null,
     },
+    ...patternLimits("step length, symmetry index", NEIGHBOURS.length),
   ],
   life: "Captured walkers take steps of 0.77 of a leg (0.59 to 1.04) at Froude numbers of 0.06 to 0.36. Their ankles at contact are 0.9 of the step apart; read as above, a contact draws 0.96 to 1.03 of the step.",
 };

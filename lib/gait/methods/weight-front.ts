@@ -1,5 +1,6 @@
-import type { Grade, Method } from "../method";
+import type { Grade, Method, MethodLimit } from "../method";
 import { COMMON_YARDSTICKS } from "../walk";
+import { NEIGHBOURS, patternLimits } from "./neighbouring-steps";
 
 /** One question about the hips at passing, seen from the front; limits worst first, leg lengths. */
 export interface FrontRule {
@@ -48,15 +49,24 @@ export const weightFrontMethod: Method = {
     "z = place across the walk, positive toward the foot that carries, leg lengths",
     "± = √( Σ ± of every mark read, squared )",
   ],
-  limits: FRONT_RULES.flatMap(({ of, limits, source }) =>
-    limits.map((grade) => ({
-      of,
-      yardsticks: COMMON_YARDSTICKS,
-      fires: "above",
-      unit: "leg",
-      source,
-      ...grade,
-    })),
-  ),
+  limits: [
+    ...FRONT_RULES.flatMap(({ of, limits, source }) =>
+      limits.map(
+        (grade): MethodLimit => ({
+          of,
+          yardsticks: COMMON_YARDSTICKS,
+          fires: "above",
+          unit: "leg",
+          source,
+          ...grade,
+        }),
+      ),
+    ),
+    ...patternLimits("hips shifted toward the standing foot at passing", NEIGHBOURS.shift),
+    ...patternLimits(
+      "hips moved toward the foot that receives them, contact to passing",
+      NEIGHBOURS.move,
+    ),
+  ],
   life: "The hips shift about half-way from the middle toward the standing foot: 3.1 % of a leg (95 % of steps: up to 5.4 %). They end 2.4 % inside its ankle, at the outermost 8.6 %.",
 };

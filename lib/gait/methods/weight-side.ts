@@ -1,5 +1,6 @@
 import type { Method } from "../method";
 import { COMMON_YARDSTICKS } from "../walk";
+import { NEIGHBOURS, patternLimits } from "./neighbouring-steps";
 
 /** How far ahead of the standing ankle the hips are at passing, leg lengths. */
 export const AHEAD = { from: 0.03, to: 0.15 } as const; // life: 0.093 on average, 0.042 to 0.136
@@ -93,6 +94,7 @@ export const weightSideMethod: Method = {
       tripRate: null,
       ...ALWAYS,
     },
+    ...patternLimits("hips ahead of the standing ankle at passing", NEIGHBOURS.ahead),
   ],
   life: "When the feet pass, the hips are 9.3 % of a leg ahead of the standing ankle, over the middle of the foot (4.2 to 13.6 %), and in 317 of 317 captured steps between its heel and toe.",
 };

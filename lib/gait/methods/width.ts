@@ -1,4 +1,5 @@
 import type { Method } from "../method";
+import { NEIGHBOURS, patternLimits } from "./neighbouring-steps";
 
 /** How far apart the feet stand across the walk, leg lengths. */
 export const WIDTH = { from: 0.02, to: 0.25 } as const; // life: 0.110 on average; trips on 1.3 %
@@ -26,6 +27,7 @@ export const widthMethod: Method = {
       source: WIDTH_SOURCE,
       tripRate: 0.013,
     },
+    ...patternLimits("step width", NEIGHBOURS.width),
   ],
   life: "Captured walkers' steps are 11.0 % of a leg wide (sd over 15 people 3.3 %), from 1.5 to 29.5 %.",
 };

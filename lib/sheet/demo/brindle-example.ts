@@ -58,7 +58,10 @@ export function brindleExample(newId: () => PanelId): HandedSheet {
     const drawing = drawn[i];
     return drawing === undefined ? panel : fill(panel, drawing, newId);
   });
-  const sheet = { head: { ...head, credit: CREDIT }, panels: filled.sort(byFrame) };
+  const sheet = {
+    head: { ...head, yardstick: "trade" as const, credit: CREDIT },
+    panels: filled.sort(byFrame),
+  };
   return { ...sheet, onPurpose: lowShoulder(sheet, newId()) };
 }
 

@@ -16,6 +16,7 @@ describe("a review", () => {
       "hip-order shows",
       "slide shows",
       "gaps may-show",
+      "symmetry may-show",
     ]);
   });
 

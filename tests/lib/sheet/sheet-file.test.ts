@@ -203,7 +203,7 @@ const DAMAGES: readonly (readonly [path: string, value: unknown, says: string])[
   ["head.kind", "jog", 'head.kind: expected "plain" or "heavy"'],
   ["head.framesPerSecond", 0, "head.framesPerSecond: expected a number above 0, up to 1000, got 0"],
   ["head.exposure", 3, "head.exposure: expected 1 or 2, got 3"],
-  ["head.yardstick", "eye", 'head.yardstick: expected "trade" or "life", got "eye"'],
+  ["head.yardstick", "eye", 'head.yardstick: expected "trade" or "life" or "this-walk", got "eye"'],
   ["head.travel", null, "head.travel: expected"],
   ["head.framesPerStep", 12, "head.framesPerStep: expected { left: a whole number 1 to 1000"],
   ["head.framesPerStep.left", 1.5, "head.framesPerStep: expected { left: a whole number 1 to 1000"],

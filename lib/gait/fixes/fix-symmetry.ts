@@ -1,0 +1,54 @@
+import { markOf, mirroredMarks, type Side, type ViewMarks } from "../../body";
+import { VIEWS, type View } from "../../geometry";
+import type { Remark } from "../finding";
+import type { Study } from "../study";
+import type { WalkPanel } from "../walk";
+import { sided } from "../words";
+import { footJoints, marksMoved, shifted } from "./move-pose";
+import type { Proposal } from "./proposal";
+
+/**
+ * Two poses that do not mirror each other: the later drawn from the earlier one mirrored, or the other way
+ * round. The mirrored pose stands on its own ground: its standing foot stays where it was. The marks that
+ * the panel has are moved, none is added. Two step lengths are for the artist to even out.
+ */
+export function fixSymmetry({ walk }: Study, { panels, spots }: Remark): readonly Proposal[] {
+  const pair = panels.map((id) => walk.panels.find((panel) => panel.id === id));
+  const [first, second] = pair;
+  if (pair.length !== 2 || first === undefined || second === undefined) return [];
+  if (spots.length !== 2 || first.pose !== second.pose) return [];
+  return [mirrored(first, second), mirrored(second, first)].filter((fix) => fix !== null);
+}
+
+function mirrored(from: WalkPanel, to: WalkPanel): Proposal | null {
+  const { weightOn } = to;
+  if (weightOn === null) return null;
+  const views = VIEWS.map((view) => [view, onItsGround(from, to, view, weightOn)] as const);
+  const marks = { ...to.marks, ...Object.fromEntries(views) };
+  const changes = marksMoved(to, marks);
+  if (changes.length === 0) return null;
+  return { title: `Mirror the ${sided(weightOn, to.pose)} from the other step`, changes };
+}
+
+/** The mirrored marks of a view, shifted until the standing foot is where this panel has it. */
+function onItsGround(from: WalkPanel, to: WalkPanel, view: View, weightOn: Side): ViewMarks {
+  const own = to.marks[view];
+  const joints = Object.keys(own) as (keyof ViewMarks)[];
+  const other = mirroredMarks(from.marks[view], view);
+  const foot = footJoints(weightOn).find(
+    (joint) => markOf(other, joint) !== null && markOf(own, joint) !== null,
+  );
+  const [there, here] =
+    foot === undefined ? [null, null] : [markOf(other, foot), markOf(own, foot)];
+  const by = there === null || here === null ? 0 : here.x - there.x;
+  const moved = shifted(other, joints, { x: by, y: 0 });
+  return Object.fromEntries(
+    joints.flatMap((joint) => {
+      const mark = own[joint];
+      const to = markOf(moved, joint);
+      return mark === undefined
+        ? []
+        : [[joint, to === null ? mark : { ...mark, x: to.x, y: to.y }]];
+    }),
+  );
+}

@@ -1,0 +1,59 @@
+import { rootSumSquare } from "../../geometry";
+import type { StepPose } from "../../motion";
+import type { NoReading } from "../answer";
+import type { Trait, TraitReading } from "../by-pattern";
+import { whoseStep } from "../checks/step-words";
+import type { Spot } from "../finding";
+import type { HipHeight } from "../hip-height";
+import { NEIGHBOURS } from "../methods/neighbouring-steps";
+import type { Step } from "../step";
+import type { Study } from "../study";
+import type { WalkPanel } from "../walk";
+
+/** The hips of each pose over the contact's. */
+export const HIP_TRAITS: readonly Trait[] = (["down", "passing", "up"] as const).map((pose) => ({
+  name: `the hips at the ${pose}`,
+  what: `the hips at the ${pose} stand over the contact's by`,
+  sees: "one step is seen to sink or rise more than the other",
+  near: NEIGHBOURS.hips,
+  by: "difference",
+  pose,
+  ...(pose === "up" ? { topic: "hip-order:up" as const } : {}),
+  read: (study, step) => overContact(study, step, pose),
+}));
+
+function overContact(study: Study, step: Step, pose: StepPose): TraitReading | NoReading {
+  const base = hipsOf(study, step, "contact");
+  const top = hipsOf(study, step, pose);
+  if (base.kind === "cannot-tell") return base;
+  if (top.kind === "cannot-tell") return top;
+  return {
+    kind: "read",
+    reading: {
+      value: top.hip.value - base.hip.value,
+      plusMinus: rootSumSquare(top.hip.plusMinus, base.hip.plusMinus),
+      unit: "leg",
+    },
+    panels: [base.panel, top.panel],
+    spots: [base, top].map(spotOf),
+  };
+}
+
+interface Posed {
+  readonly kind: "posed";
+  readonly panel: WalkPanel;
+  readonly hip: HipHeight;
+}
+
+function hipsOf(study: Study, step: Step, pose: StepPose): Posed | NoReading {
+  const panel = step[pose];
+  const needs = (what: string): NoReading => ({ kind: "cannot-tell", needs: what });
+  if (panel === null) return needs(`the ${pose} of ${whoseStep(step.weightOn)} drawn`);
+  const hip = study.hipOf(panel);
+  if (hip.kind === "value") return { kind: "posed", panel, hip };
+  return needs(`the hips marked at the ${pose} of ${whoseStep(step.weightOn)}`);
+}
+
+function spotOf({ panel, hip }: Posed): Spot {
+  return { panel: panel.id, view: hip.view, joints: hip.joints };
+}
