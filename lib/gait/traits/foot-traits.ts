@@ -5,7 +5,7 @@ import type { Trait, TraitReading } from "../by-pattern";
 import { nextContact, whoseStep } from "../checks/step-words";
 import { footPoints, isWholeFoot, lowest, needsFoot } from "../foot";
 import { NEIGHBOURS } from "../methods/neighbouring-steps";
-import { footPitch } from "../panel-readings";
+import { footPitch } from "../readings/joint-angles";
 import type { Step } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
