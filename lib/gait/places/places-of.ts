@@ -73,16 +73,23 @@ function solvePlaces(walk: GroundPace): ReadonlyMap<string, Place> {
     const at = held.at(panel);
     const x =
       at === null ? travelled + ahead : at + (first === null ? 0 : (hungAt.get(first) ?? 0));
-    places.set(panel.id, { ...told(panel, held), x });
+    places.set(panel.id, placed(panel, held, x));
     ahead = x - travelled;
   }
   return places;
 }
 
-function told(panel: WalkPanel, held: Held): Pick<Place, "kind" | "plusMinus"> {
-  if (panel.place !== null) return { kind: "set", plusMinus: 0 };
-  if (held.at(panel) === null) return { kind: "travel", plusMinus: 0 };
-  return { kind: "solved", plusMinus: held.plusMinus(panel) };
+/** The ± costs a solution of its own, and is worked out where somebody asks for it. */
+function placed(panel: WalkPanel, held: Held, x: number): Place {
+  if (panel.place !== null) return { kind: "set", x, plusMinus: 0 };
+  if (held.at(panel) === null) return { kind: "travel", x, plusMinus: 0 };
+  return {
+    kind: "solved",
+    x,
+    get plusMinus() {
+      return held.plusMinus(panel);
+    },
+  };
 }
 
 /** Ground x of the panels that a hand has placed. */

@@ -46,6 +46,20 @@ const FRONT: readonly FootJoint[] = ["ball", "toe"];
  */
 export function plantedMarks(walk: Pick<Walk, "panels">, leg: LegLength): readonly PlantedMark[] {
   if (leg.kind === "cannot-tell") return [];
+  const known = knownMarks.get(walk.panels);
+  if (known !== undefined && known.legUnits === leg.value) return known.marks;
+  const marks = marksOf(walk, leg);
+  knownMarks.set(walk.panels, { legUnits: leg.value, marks });
+  return marks;
+}
+
+/** What was planted on a list of panels, for as long as somebody holds the list. */
+const knownMarks = new WeakMap<
+  readonly WalkPanel[],
+  { readonly legUnits: number; readonly marks: readonly PlantedMark[] }
+>();
+
+function marksOf(walk: Pick<Walk, "panels">, leg: LegLength): readonly PlantedMark[] {
   const steps = findSteps(walk.panels);
   const planted = [
     ...leadIn(walk, steps),

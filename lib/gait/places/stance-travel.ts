@@ -72,8 +72,13 @@ function onPlaces({ walk }: Study): Comparison {
 
 function heldWithout(study: Study, followed: Followed): Comparison {
   const isLeftOut = leftOut(followed);
-  const marks = plantedMarks(study.walk, study.leg).filter((mark) => !isLeftOut(mark));
-  return holdStill(marks, setPlaces(study.walk));
+  const set = setPlaces(study.walk);
+  // Without set places nothing further off can tie these panels: what they share is on themselves.
+  const near = set.size > 0 ? null : new Set(followed.panels);
+  const marks = plantedMarks(study.walk, study.leg).filter(
+    (mark) => (near === null || near.has(mark.panel)) && !isLeftOut(mark),
+  );
+  return holdStill(marks, set);
 }
 
 /** What told the panels' places of the mark in question, or of the foot it belongs to. */
