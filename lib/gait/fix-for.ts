@@ -1,10 +1,12 @@
 import { applyFix } from "./apply-fix";
 import type { CheckId, Remark } from "./finding";
 import type { Fix } from "./fix";
+import { fixClearance } from "./fixes/fix-clearance";
 import { fixFeet } from "./fixes/fix-feet";
 import { fixGaps } from "./fixes/fix-gaps";
 import { fixHips } from "./fixes/fix-hips";
 import { fixLabels } from "./fixes/fix-labels";
+import { fixLoop } from "./fixes/fix-loop";
 import { fixMissing } from "./fixes/fix-missing";
 import { fixSlide } from "./fixes/fix-slide";
 import { fixSymmetry } from "./fixes/fix-symmetry";
@@ -31,14 +33,14 @@ const FIXES: Readonly<
   float: fixFeet,
   sink: fixFeet,
   "foot-roll": null,
-  clearance: null,
+  clearance: fixClearance,
   "limb-length": null,
   reach: null,
   knee: null,
   snap: null,
   gaps: fixGaps,
   symmetry: fixSymmetry,
-  loop: null,
+  loop: fixLoop,
   hitch: null,
   opposition: null,
   tempo: fixTempo,
@@ -55,7 +57,8 @@ export function hasFix(check: CheckId): boolean {
 
 /**
  * What would settle a remark, or null where nothing known does. Each way is tried on the walk: it must
- * make the remark go and bring no other that shows; one that brings none at all goes first.
+ * make the remark go and bring no other that shows, save that a loop opens whose end was mended: that has
+ * a fix of its own. One that brings none at all goes first.
  *
  * Shapes:  a remark of a review of this walk
  * Units:   see `FixChange`
@@ -71,7 +74,9 @@ export function fixFor(walk: Walk, remark: Remark, against: Against = NOTHING): 
     const { remarks } = reviewWalk(applyFix(walk, fix), remark.yardstick, [], against);
     if (remarks.some((one) => nameOf(one) === nameOf(remark))) return [];
     const fresh = remarks.filter((one) => !before.has(leveled(one)));
-    return fresh.some(({ level }) => level === "shows") ? [] : [{ fix, fresh: fresh.length }];
+    return fresh.some(({ level, check }) => level === "shows" && check !== "loop")
+      ? []
+      : [{ fix, fresh: fresh.length }];
   });
   return (settling.find(({ fresh }) => fresh === 0) ?? settling[0])?.fix ?? null;
 }

@@ -93,4 +93,5 @@ export {
   type Yardstick,
 } from "./walk";
 export { walkLegLength } from "./walk-leg";
+export { type WalkMotion, walkMotion } from "./walk-motion";
 export { walkRatio } from "./walk-ratio";

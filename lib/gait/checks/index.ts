@@ -1,8 +1,11 @@
 import type { Check } from "../study";
+import { clearance } from "./clearance";
 import { float } from "./float";
 import { footRoll } from "./foot-roll";
 import { gaps } from "./gaps";
 import { hipOrder } from "./hip-order";
+import { hitch } from "./hitch";
+import { loop } from "./loop";
 import { missingPose } from "./missing-pose";
 import { opposition } from "./opposition";
 import { poseOrder } from "./pose-order";
@@ -25,8 +28,11 @@ export const CHECKS: readonly Check[] = [
   float,
   sink,
   footRoll,
+  clearance,
   gaps,
   symmetry,
+  loop,
+  hitch,
   opposition,
   tempo,
   width,

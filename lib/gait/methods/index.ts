@@ -1,8 +1,11 @@
 import type { Method } from "../method";
+import { clearanceMethod } from "./clearance";
 import { floatMethod } from "./float";
 import { footRollMethod } from "./foot-roll";
 import { gapsMethod } from "./gaps";
 import { hipOrderMethod } from "./hip-order";
+import { hitchMethod } from "./hitch";
+import { loopMethod } from "./loop";
 import { missingPoseMethod } from "./missing-pose";
 import { oppositionMethod } from "./opposition";
 import { poseOrderMethod } from "./pose-order";
@@ -25,8 +28,11 @@ export const METHODS: readonly Method[] = [
   floatMethod,
   sinkMethod,
   footRollMethod,
+  clearanceMethod,
   gapsMethod,
   symmetryMethod,
+  loopMethod,
+  hitchMethod,
   oppositionMethod,
   tempoMethod,
   widthMethod,

@@ -49,8 +49,21 @@ export interface FootSpan {
   readonly nodes: readonly FootNode[];
 }
 
+type BothFeet = Readonly<Record<Side, FootSpan | null>>;
+
+/** What was worked out between two poses, for as long as somebody holds the first: three spans ask for it. */
+const known = new WeakMap<MotionKey, { readonly to: MotionKey; readonly feet: BothFeet }>();
+
 /** Null where the two poses have no part of the foot in common. */
 export function footSpan(from: MotionKey, to: MotionKey, side: Side): FootSpan | null {
+  const before = known.get(from);
+  if (before?.to === to) return before.feet[side];
+  const feet = { left: spanOf(from, to, "left"), right: spanOf(from, to, "right") };
+  known.set(from, { to, feet });
+  return feet[side];
+}
+
+function spanOf(from: MotionKey, to: MotionKey, side: Side): FootSpan | null {
   const frame = footFrame(from, to, side);
   if (frame === null) return null;
   const [a, b] = [footShape(from, side, frame), footShape(to, side, frame)];

@@ -9,6 +9,8 @@ import { rolledFoot, shiftedFoot, turnedFoot } from "./rolling";
 /** A foot from one pose to the next, at any moment. */
 export interface FootTrack {
   readonly parts: readonly FootPart[];
+  /** Whether it stands on one footprint from the one pose to the other. */
+  readonly stays: boolean;
   /** Whether it stands on the ground then. */
   stands(at: number): boolean;
   /** Where it is; while it stands, turned over its sole by so much more than it would be. Radians. */
@@ -44,6 +46,7 @@ export function footTrack(around: Neighbours, side: Side): FootTrack | null {
   };
   return {
     parts: span.frame.parts,
+    stays: span.stays,
     stands,
     pitch,
     at(moment, turn = 0) {

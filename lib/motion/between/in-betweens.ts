@@ -3,7 +3,7 @@ import { VIEWS, type View } from "../../geometry";
 import { requireFinite } from "../../require";
 import { frontBetween } from "./front-between";
 import { cycleOf, looped } from "./looped";
-import type { GroundFigure, MotionKey } from "./motion-key";
+import type { GroundFigure, MotionKey, SideFigure } from "./motion-key";
 import type { Neighbours } from "./neighbours";
 import { sideBetween } from "./side-between";
 
@@ -13,6 +13,8 @@ export interface MotionSpan {
   readonly to: MotionKey;
   /** Joints that only one of the two has marked: between them they are not known. */
   readonly missing: readonly { readonly view: View; readonly joint: JointName }[];
+  /** Hips, knees and feet alone, from the side: what most readings need. */
+  legs(moment: number): SideFigure;
   /** The figure at a moment from `from.frame` to `to.frame`; at both exactly as it is drawn. */
   at(moment: number): GroundFigure;
 }
@@ -104,22 +106,42 @@ function sameAround(one: Neighbours, other: Neighbours): boolean {
 
 function newSpan(around: Neighbours): MotionSpan {
   const { from, to } = around;
-  const side = sideBetween(around);
-  const front = frontBetween(around);
+  const side = onceAsked(() => sideBetween(around));
+  const front = onceAsked(() => frontBetween(around));
+  const missing = onceAsked(() => missingIn(from, to));
   return {
     from,
     to,
-    missing: VIEWS.flatMap((view) =>
-      JOINTS.filter((joint) => joint in from[view] !== joint in to[view]).map((joint) => ({
-        view,
-        joint,
-      })),
-    ),
+    get missing() {
+      return missing();
+    },
+    legs(moment) {
+      if (moment <= from.until) return from.side;
+      return moment >= to.frame ? to.side : side().legs(moment);
+    },
     at(moment) {
       if (moment <= from.until) return from;
       if (moment >= to.frame) return to;
-      const seen = side.at(moment);
-      return { side: seen, front: front.at(moment, seen) };
+      const seen = side().at(moment);
+      return { side: seen, front: front().at(moment, seen) };
     },
+  };
+}
+
+function missingIn(from: MotionKey, to: MotionKey): MotionSpan["missing"] {
+  return VIEWS.flatMap((view) =>
+    JOINTS.filter((joint) => joint in from[view] !== joint in to[view]).map((joint) => ({
+      view,
+      joint,
+    })),
+  );
+}
+
+/** Worked out when it is first asked for. */
+function onceAsked<Told>(work: () => Told): () => Told {
+  let told: { readonly is: Told } | null = null;
+  return () => {
+    told ??= { is: work() };
+    return told.is;
   };
 }

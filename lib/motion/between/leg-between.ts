@@ -22,6 +22,8 @@ export interface LegBetween {
 
 /** A foot that stands is turned at most so far beyond its own roll to suit the leg. Radians. */
 const TURNS_WITHIN = (20 * Math.PI) / 180;
+/** One that is about to leave, or has just landed, as far as a foot peels off. Radians. */
+const PEELS_WITHIN = (60 * Math.PI) / 180;
 /** A knee that points the way the walker goes, y down. */
 const FORWARD = -1;
 
@@ -113,7 +115,9 @@ function drawnTo(
   return moved(foot, { x: (low.x - knee.x) * by, y: (low.y - knee.y) * by });
 }
 
-const ROUNDS = 6; // of Newton's method, to far less than a hundredth of a panel unit
+const ROUNDS = 6; // of the secant method
+const FIRST_TURN = 1e-3; // radians
+const EXACT = 1e-12; // leg lengths
 
 /** A foot that stands, rolled over its sole until its ankle is as far from the knee as the shank is long. */
 function rolledTo(
@@ -123,19 +127,25 @@ function rolledTo(
   knee: SidePoint,
   lower: number,
 ): FootPoints {
-  const most = Math.min(TURNS_WITHIN, Math.abs(track.pitch(moment)) / 2);
+  const most = track.stays
+    ? Math.min(TURNS_WITHIN, Math.abs(track.pitch(moment)) / 2)
+    : PEELS_WITHIN;
   const off = (turn: number) => {
     const low = track.at(moment, turn)[end];
     return low === undefined ? 0 : away(knee, low) - lower;
   };
-  let turn = 0;
-  for (let round = 0; round < ROUNDS; round += 1) {
-    const now = off(turn);
-    const slope = (off(turn + 1e-4) - now) / 1e-4;
-    if (Math.abs(now) < 1e-12 || Math.abs(slope) < 1e-3) break;
-    turn = Math.min(most, Math.max(-most, turn - now / slope));
+  let [was, now] = [0, Math.min(most, FIRST_TURN)];
+  let [offWas, offNow] = [off(was), off(now)];
+  if (most === 0) return track.at(moment);
+  for (let round = 0; round < ROUNDS && Math.abs(offNow) > EXACT; round += 1) {
+    const slope = (offNow - offWas) / (now - was);
+    const next = Math.min(most, Math.max(-most, now - offNow / slope));
+    if (!Number.isFinite(next) || next === now) break;
+    [was, offWas] = [now, offNow];
+    now = next;
+    offNow = off(now);
   }
-  return track.at(moment, turn);
+  return track.at(moment, Math.abs(offNow) <= Math.abs(off(0)) ? now : 0);
 }
 
 /** The thigh's lean from hanging straight down, knee ahead positive; counted on from pose to pose. Radians. */

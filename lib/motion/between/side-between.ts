@@ -11,6 +11,8 @@ type Path = (at: number) => SidePoint;
 
 /** The side view from one pose to the next. */
 export interface SideBetween {
+  /** Hips, knees and feet. */
+  legs(moment: number): SideFigure;
   at(moment: number): SideFigure;
 }
 
@@ -24,19 +26,25 @@ export function sideBetween(around: Neighbours): SideBetween {
   const feet = SIDES.map((side) => ({ side, track: footTrack(around, side) }));
   const legs = new Map(SIDES.map((side) => [side, legBetween(around, side)]));
   const hips = SIDES.map((side) => ({ side, path: pathOf(around, limbJoint(side, "hip")) }));
-  const knees = SIDES.map((side) => ({ side, path: pathOf(around, limbJoint(side, "knee")) }));
-  const chain = bodyChain(around);
+  const loose = SIDES.filter((side) => legs.get(side) === null).map((side) => {
+    const joint = limbJoint(side, "knee");
+    return { joint, path: pathOf(around, joint) };
+  });
+  let chain: readonly Hanging[] | null = null;
+  const legPoints = (moment: number): Points => {
+    const points: Points = new Map();
+    placeHips(points, hips, moment);
+    lower(points, feet, legs, moment);
+    for (const { side, track } of feet)
+      placeLeg(points, { side, track, leg: legs.get(side) ?? null }, moment);
+    for (const { joint, path } of loose) if (path !== null) points.set(joint, path(moment));
+    return points;
+  };
   return {
+    legs: (moment) => Object.fromEntries(legPoints(moment)),
     at(moment) {
-      const points: Points = new Map();
-      placeHips(points, hips, moment);
-      lower(points, feet, legs, moment);
-      for (const { side, track } of feet)
-        placeLeg(points, { side, track, leg: legs.get(side) ?? null }, moment);
-      for (const { side, path } of knees) {
-        const knee = limbJoint(side, "knee");
-        if (!points.has(knee) && path !== null) points.set(knee, path(moment));
-      }
+      const points = legPoints(moment);
+      chain ??= bodyChain(around);
       hang(points, chain, moment);
       return Object.fromEntries(points);
     },
@@ -64,7 +72,10 @@ interface Footed {
   readonly track: FootTrack | null;
 }
 
-/** Brings the hips down as far as a standing leg asks that would have to be longer than it is drawn. */
+/**
+ * Brings the hips down as far as a leg asks that would have to be longer than it is drawn, and whose foot
+ * stays. One that is about to leave peels off instead.
+ */
 function lower(
   points: Points,
   feet: readonly Footed[],
@@ -74,7 +85,7 @@ function lower(
   const short = feet.map(({ side, track }) => {
     const hip = points.get(limbJoint(side, "hip"));
     const leg = legs.get(side) ?? null;
-    if (hip === undefined || leg === null || track === null || !track.stands(moment)) return 0;
+    if (hip === undefined || leg === null || track === null || !track.stays) return 0;
     return leg.short(hip, track.at(moment), moment);
   });
   const by = Math.max(...short);

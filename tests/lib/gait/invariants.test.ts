@@ -153,6 +153,8 @@ describe("a walk", () => {
       "foot-roll",
       "gaps",
       "hip-order",
+      "hitch",
+      "loop",
       "missing-pose",
       "pose-order",
       "sink",

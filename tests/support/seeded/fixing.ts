@@ -4,6 +4,7 @@ import { nameOf, type Outcome, type Seeding } from "./seeding";
 /** Checks that offer no fix, each with the reason. */
 export const LEFT_TO_THE_ARTIST: Readonly<Partial<Record<CheckId, string>>> = {
   "foot-roll": "how a foot lands, lies and leaves is drawn: a rolled foot has no one right shape",
+  hitch: "which pose of a step is to stand higher or farther ahead, nobody but the artist knows",
   opposition: "arms that swing the other way are drawn anew, in every pose between the contacts",
   symmetry: "which of two steps is the one that is meant, nobody but the artist knows",
 };
@@ -30,4 +31,5 @@ export function fixed({ walk, named }: Outcome, { yardstick }: Seeding): Fixed {
   };
 }
 
-const shown = ({ level }: Remark) => level === "shows";
+/** A loop that is opened by mending the pose at one of its ends is closed by its own fix. */
+const shown = ({ level, check }: Remark) => level === "shows" && check !== "loop";

@@ -1,0 +1,48 @@
+import type { Method } from "../method";
+import { YARDSTICKS } from "../walk";
+
+/** A rise or fall that counts as one, beyond the ± of the heights: what a placed figure is exact to. Leg lengths. */
+export const COUNTS_FROM = 0.005;
+/** A step has one low; another makes it sink twice. */
+export const LOWS = 1;
+/** How far the hips may go back between two poses. Leg lengths: as `COUNTS_FROM`. */
+export const BACKWARD = 0.005;
+
+export const HITCH_SOURCE =
+  "28 steps of six captured walks, from four poses each: every one has one low and one high, and none goes back";
+
+export const hitchMethod: Method = {
+  check: "hitch",
+  asks: "Do the hips sink and rise once a step, and always go forward?",
+  measures:
+    "Reads the hips in every pose. The in-betweens rise and fall only between the poses and never beyond them, so their lows and highs are those of the poses; they are counted from one contact to the next.",
+  formula: [
+    `a low = a pose whose hips stand lower than those before and after it by more than ${COUNTS_FROM} + ±`,
+    "lows = how many of them lie from the contact up to the next",
+    "travel = x(hips) − x(hips, pose before), over the ground",
+    "± = root-sum-square of the two poses' hips",
+  ],
+  limits: [
+    {
+      of: "lows of the hips in a step",
+      yardsticks: YARDSTICKS,
+      level: "may-show",
+      fires: "above",
+      value: LOWS,
+      unit: "times",
+      source: HITCH_SOURCE,
+      tripRate: 0,
+    },
+    {
+      of: "hips going back from one pose to the next",
+      yardsticks: YARDSTICKS,
+      level: "may-show",
+      fires: "above",
+      value: BACKWARD,
+      unit: "leg",
+      source: HITCH_SOURCE,
+      tripRate: 0,
+    },
+  ],
+  life: "People sink once a step, just after the contact, rise to the middle of it, and go forward all the time.",
+};

@@ -1,0 +1,62 @@
+import { existsSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { reviewWalk, type Walk } from "../../../../lib/gait";
+import { CAPTURED_POSES, capturedClips } from "../../../support/captured-clips";
+import { push, raise, unmark, walk } from "../../../support/walk";
+
+const told = (judged: Walk) =>
+  reviewWalk(judged, "life").findings.filter(({ check }) => check === "hitch");
+const HIPS = ["left-hip", "right-hip"] as const;
+
+describe("the hips between the poses", () => {
+  it("sink once a step in a plain walk", () => {
+    expect(told(walk())).toMatchObject([
+      { kind: "sound", measured: { value: 1, unit: "times" } },
+      { kind: "sound", measured: { value: 1, unit: "times" } },
+    ]);
+  });
+
+  it("sink twice where the up is low, and say at which frame", () => {
+    expect(told(raise(walk(), "left up", -0.06))[0]).toMatchObject({
+      kind: "remark",
+      level: "may-show",
+      side: "left",
+      panels: ["left passing", "left up"],
+      measured: { value: 2, unit: "times" },
+      title: "Hips sink twice",
+      why: expect.stringContaining("at frame 22"),
+    });
+  });
+
+  it("may sink twice in a double bounce", () => {
+    const judged = raise(walk({ kind: "double-bounce" }), "left up", -0.06);
+    expect(told(judged).map(({ kind }) => kind)).toEqual(["sound", "sound"]);
+  });
+
+  it("count no low that is less deep than heights are exact", () => {
+    expect(told(raise(walk(), "left up", -0.012))[0]?.kind).toBe("sound");
+  });
+
+  it("do not go back: named where they do", () => {
+    expect(told(push(walk(), "left passing", HIPS, -0.22))[0]).toMatchObject({
+      title: "Hips go back",
+      panels: ["left down", "left passing"],
+    });
+    expect(told(push(walk(), "left passing", HIPS, -0.17))[0]?.kind).toBe("sound");
+  });
+
+  it("are not asked of a free walk, and cannot be told without a hip", () => {
+    expect(told(walk({ kind: "free" }))).toEqual([]);
+    expect(told(unmark(walk(), "left down", HIPS))[0]).toMatchObject({ kind: "cannot-tell" });
+  });
+});
+
+describe.skipIf(!existsSync(CAPTURED_POSES))("captured hips", () => {
+  it("sink at most once a step and never go back, in every walk and the jog's steps aside", () => {
+    const findings = capturedClips()
+      .filter(({ clip }) => clip !== "16_36")
+      .flatMap(({ walk: captured }) => told(captured));
+    expect(findings.length).toBeGreaterThanOrEqual(28);
+    expect(findings.filter(({ kind }) => kind !== "sound")).toEqual([]);
+  });
+});
