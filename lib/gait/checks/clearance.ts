@@ -1,5 +1,6 @@
 import { limbJoint, otherSide, type Side } from "../../body";
 import { clearlyBeyond, greatestFirst } from "../beyond";
+import { byPattern } from "../by-pattern";
 import type { Finding, Level, Remark } from "../finding";
 import { type FootPoint, footPoints } from "../foot";
 import { footState } from "../foot-state";
@@ -7,6 +8,7 @@ import { CLEARANCE_SOURCE, DRAGS, LIFTS } from "../methods/clearance";
 import { isQuiet } from "../quiet";
 import type { Step } from "../step";
 import type { Study } from "../study";
+import { CLEARANCE_TRAITS } from "../traits/foot-traits";
 import type { WalkPanel } from "../walk";
 import { capital, percent } from "../words";
 import { cannotTell, NEEDS_A_SIDE, NEEDS_A_STEP, sound } from "./answers";
@@ -23,6 +25,9 @@ import { cannotTell, NEEDS_A_SIDE, NEEDS_A_STEP, sound } from "./answers";
 export function clearance(study: Study): readonly Finding[] {
   const { walk, steps } = study;
   if (isQuiet(walk.kind, "clearance")) return [];
+  if (study.pattern !== null) {
+    return byPattern(study, study.pattern, "clearance", CLEARANCE_TRAITS);
+  }
   if (steps.length === 0) {
     return [cannotTell({ check: "clearance", side: null, panels: [] }, NEEDS_A_STEP)];
   }

@@ -1,5 +1,6 @@
 import type { Grade, Method } from "../method";
-import { YARDSTICKS } from "../walk";
+import { COMMON_YARDSTICKS } from "../walk";
+import { NEIGHBOURS, patternLimits } from "./neighbouring-steps";
 
 /** How far the swing toe may be under the ground in mid swing, worst first. Leg lengths. */
 export const DRAGS: readonly Grade[] = [
@@ -25,7 +26,7 @@ export const clearanceMethod: Method = {
   limits: [
     ...DRAGS.map(({ level, value, tripRate }) => ({
       of: "swing toe under the ground in mid swing",
-      yardsticks: YARDSTICKS,
+      yardsticks: COMMON_YARDSTICKS,
       level,
       fires: "above" as const,
       value,
@@ -35,7 +36,7 @@ export const clearanceMethod: Method = {
     })),
     {
       of: "swing toe over the ground at passing",
-      yardsticks: YARDSTICKS,
+      yardsticks: COMMON_YARDSTICKS,
       level: "may-show",
       fires: "above",
       value: LIFTS,
@@ -43,6 +44,7 @@ export const clearanceMethod: Method = {
       source: CLEARANCE_SOURCE,
       tripRate: 0,
     },
+    ...patternLimits("lift of the swinging foot at passing", NEIGHBOURS.clearance),
   ],
   life: "The swing toe is lowest in mid swing, at 2.4 ± 1.0 % of a leg, which is about 2 cm; at passing it stands at 3.4 ± 1.2 %.",
 };

@@ -20,6 +20,7 @@ const STYLE: readonly CheckId[] = [
   "weight-side",
   "weight-front",
   "foot-roll",
+  "clearance",
   "gaps",
   "opposition",
   "tempo",
@@ -97,6 +98,7 @@ describe("by its own step", () => {
     ["foot-roll", lift(walk(), "right contact", ["right-toe"], -0.06)],
     ["gaps", retime(walk({ frames: { left: 24, right: 24 } }), "right passing", 54)],
     ["missing-pose", without(walk(), "right up")],
+    ["clearance", lift(walk(), "right passing", ["left-heel", "left-ball", "left-toe"], 0.06)],
     ["opposition", push(walk(), "right contact", ["left-wrist"], 0.25)],
   ])("names the step that differs in %s", (check, judged) => {
     expect(first(own(judged).remarks, check)).toMatchObject({
