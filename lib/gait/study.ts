@@ -27,7 +27,12 @@ export interface Study {
   ground(panel: WalkPanel, joint: JointName): GroundMark | null;
   /** The same counted from the panel's middle: for what is compared within one panel, wherever it stands. */
   seen(panel: WalkPanel, joint: JointName): GroundMark | null;
+  /** What a function reads on one panel alone, worked out once for as long as somebody holds the panel. */
+  once<Told>(panel: WalkPanel, work: PanelWork<Told>): Told;
 }
+
+/** Work on one panel. It is known by its identity, so it is to be a function of a file, not made anew. */
+export type PanelWork<Told> = (study: Study, panel: WalkPanel) => Told;
 
 /** One question about a walk: a pure function of its study. */
 export type Check = (study: Study) => readonly Finding[];
@@ -51,6 +56,8 @@ interface Facts {
   readonly readings: readonly PanelReading[];
   /** Marks of the side view that were asked for, counted from the panel's middle. */
   readonly seen: Map<JointName, GroundMark | null>;
+  /** By the work that was done. */
+  readonly told: Map<unknown, unknown>;
 }
 
 /**
@@ -72,7 +79,7 @@ function factsOf(panel: WalkPanel, { leg, stand, load }: Measure): Facts {
   const whole = legUnits === null || stand === null ? panel : withFoot(panel, stand, legUnits);
   const hip = hipHeight(whole, leg);
   const readings = panelReadings(whole, leg, load);
-  const facts = { legUnits, load, stand, whole, hip, readings, seen: new Map() };
+  const facts = { legUnits, load, stand, whole, hip, readings, seen: new Map(), told: new Map() };
   factsByPanel.set(panel, facts);
   return facts;
 }
@@ -105,7 +112,7 @@ function readWalk(walk: Walk, yardstick: Yardstick): Study {
     facts.seen.set(joint, mark);
     return mark;
   };
-  return {
+  const study: Study = {
     walk,
     yardstick,
     common: commonOf(yardstick),
@@ -120,5 +127,11 @@ function readWalk(walk: Walk, yardstick: Yardstick): Study {
       return mark === null || !Number.isFinite(place) ? null : { ...mark, x: place + mark.x };
     },
     seen,
+    once<Told>(panel: WalkPanel, work: PanelWork<Told>): Told {
+      const { told } = factsOf(panel, measure);
+      if (!told.has(work)) told.set(work, work(study, panel));
+      return told.get(work) as Told;
+    },
   };
+  return study;
 }

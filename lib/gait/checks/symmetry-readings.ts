@@ -64,8 +64,17 @@ function angle(limb: LimbAngle, other: 0 | 1): PosePair {
     poses: STEP_POSES,
     most: (pose) => ANGLES_APART[limb][pose],
     read: (study, panel, weightOn) =>
-      limbAngle(study, panel, limb, other === 0 ? weightOn : otherSide(weightOn)),
+      study.once(panel, limbAngles)[other === 0 ? weightOn : otherSide(weightOn)][limb],
   };
+}
+
+function limbAngles(study: Study, panel: WalkPanel) {
+  const of = (side: Side): Readonly<Record<LimbAngle, PairReading | null>> => ({
+    knee: limbAngle(study, panel, "knee", side),
+    thigh: limbAngle(study, panel, "thigh", side),
+    elbow: limbAngle(study, panel, "elbow", side),
+  });
+  return { left: of("left"), right: of("right") };
 }
 
 /** The angle of a limb. Where a load is marked an arm holds it, and the elbows are not held against each other. */
