@@ -31,6 +31,8 @@ export interface StepFrames {
 /** Where the heel of the foot that carries stands, in steps from the body at contact: hips 9 % ahead at passing. */
 const HEEL = 22 / 72;
 const TOE_UP = 0.1; // leg lengths, of the foot that lands
+const HEEL_UP = (20 * Math.PI) / 180; // of the foot behind, about its ball
+const BONE = 0.46; // leg lengths: thigh, and shank
 
 /** Seen from the front, leg lengths: half between the feet, half between the hips. */
 const HALF = { feet: 0.055, hips: 0.095 } as const;
@@ -93,8 +95,8 @@ function stepPanel({ nth, side, pose, frame }: Moment, precision: number): WalkP
   const hip = { x: body, y: HIPS[pose] };
   const points: Points = new Map([
     ...upperBody(hip),
-    ...leg(side, hip, { heel, toeUp: pose === "contact" ? TOE_UP : 0 }),
-    ...leg(far, hip, { heel: swinging(nth, AT[pose]), toeUp: 0 }),
+    ...leg(side, hip, standing(heel, pose === "contact" ? TOE_UP : 0)),
+    ...leg(far, hip, farFoot(swinging(nth, AT[pose]), pose)),
   ]);
   const shift = SHIFT[pose] * (side === "right" ? 1 : -1);
   return {
@@ -119,20 +121,60 @@ interface Spot {
 
 type Points = ReadonlyMap<JointName, readonly [number, number]>;
 
+/** A foot's points, leg lengths. */
+interface Foot {
+  readonly heel: Spot;
+  readonly ankle: Spot;
+  readonly ball: Spot;
+  readonly toe: Spot;
+}
+
+/** A foot on its heel, its toe so far up. */
+function standing(heel: Spot, toeUp: number): Foot {
+  return {
+    heel,
+    ankle: { x: heel.x + 0.05, y: heel.y + 0.08 },
+    ball: { x: heel.x + 0.18, y: heel.y + 0.7 * toeUp },
+    toe: { x: heel.x + 0.25, y: heel.y + toeUp },
+  };
+}
+
+/** The foot that does not carry: at a contact its heel is up, or its leg would not reach; else it swings. */
+function farFoot(heel: Spot, pose: StepPose): Foot {
+  const { ball, toe, ...flat } = standing(heel, 0);
+  if (pose !== "contact") return { ball, toe, ...flat };
+  const up = (from: Spot): Spot => {
+    const [x, y] = [from.x - ball.x, from.y - ball.y];
+    return {
+      x: ball.x + x * Math.cos(HEEL_UP) + y * Math.sin(HEEL_UP),
+      y: ball.y - x * Math.sin(HEEL_UP) + y * Math.cos(HEEL_UP),
+    };
+  };
+  return { ball, toe, heel: up(flat.heel), ankle: up(flat.ankle) };
+}
+
 function leg(
   side: Side,
   hip: Spot,
-  { heel, toeUp }: { readonly heel: Spot; readonly toeUp: number },
+  { heel, ankle, ball, toe }: Foot,
 ): [JointName, readonly [number, number]][] {
-  const ankle = { x: heel.x + 0.05, y: heel.y + 0.08 };
+  const knee = kneeBetween(hip, ankle);
   return [
     [`${side}-hip`, [hip.x, hip.y]],
-    [`${side}-knee`, [(hip.x + ankle.x) / 2 + 0.05, (hip.y + ankle.y) / 2]],
+    [`${side}-knee`, [knee.x, knee.y]],
     [`${side}-ankle`, [ankle.x, ankle.y]],
     [`${side}-heel`, [heel.x, heel.y]],
-    [`${side}-ball`, [heel.x + 0.18, heel.y + 0.7 * toeUp]],
-    [`${side}-toe`, [heel.x + 0.25, heel.y + toeUp]],
+    [`${side}-ball`, [ball.x, ball.y]],
+    [`${side}-toe`, [toe.x, toe.y]],
   ];
+}
+
+/** The knee ahead of the line from hip to ankle, both bones as long as on the stand. */
+function kneeBetween(hip: Spot, ankle: Spot): Spot {
+  const [x, y] = [ankle.x - hip.x, ankle.y - hip.y];
+  const apart = Math.hypot(x, y);
+  const aside = Math.sqrt(Math.max(0, BONE ** 2 - (apart / 2) ** 2)) / apart;
+  return { x: hip.x + x / 2 - y * aside, y: hip.y + y / 2 + x * aside };
 }
 
 /** Trunk, head and hanging arms over the hips. */
