@@ -32,7 +32,9 @@ export function ghostsOfFix(sheet: Sheet, fix: Fix): FixGhosts {
     after: new Map(panels.map((panel) => [panel.id, panel])),
     moved: new Set(
       fix.changes.flatMap((change) =>
-        change.kind === "move-marks" ? [ghostKey(change.panel, change.view)] : [],
+        change.kind === "move-marks" || change.kind === "exchange-sides"
+          ? [ghostKey(change.panel, change.view)]
+          : [],
       ),
     ),
     feet: new Map(going.map(({ id, frame }) => [id, frame])),

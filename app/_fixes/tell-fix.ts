@@ -27,6 +27,8 @@ function sentence(change: FixChange, of: (id: string) => Panel | undefined): rea
   switch (change.kind) {
     case "move-marks":
       return [words.moves(panel.frame)];
+    case "exchange-sides":
+      return [words.exchanges(panel.frame)];
     case "slide":
       return [words.slides(panel.frame, change.frame)];
     case "relabel":

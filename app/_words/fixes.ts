@@ -8,6 +8,8 @@ export const fixes = {
   leaveIt: "Leave it",
   fresh: "new",
   moves: (frame: number) => `Shown dashed on frame ${frame}.`,
+  exchanges: (frame: number) =>
+    `On frame ${frame} left marks become right and right left; the drawing stays as it is.`,
   slides: (from: number, to: number) => `Frame ${from} goes to ${to}.`,
   relabels: (frame: number, pose: string, side: string | null) =>
     `Frame ${frame} becomes ${side === null ? pose : `${pose}, weight on ${side}`}.`,

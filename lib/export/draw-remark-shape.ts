@@ -1,6 +1,6 @@
 import type { Level } from "../gait";
 import type { Point } from "../geometry";
-import { RING_PX } from "./lay-out-remarks";
+import { LETTER_PX, RING_PX } from "./lay-out-remarks";
 import { levelColour } from "./palette";
 import type { RemarkShape } from "./point-at/shape";
 import { traceArrowHead, traceCircle, traceLine } from "./shapes";
@@ -9,7 +9,6 @@ import { drawText } from "./text-run";
 
 const DASHED_PX = 1.5;
 const SOLID_PX = 2.4;
-const LETTER_PX = 13;
 
 /**
  * Draws a remark's lines in the colour of its level. The wash over a gap is for the screen alone: a grey copy

@@ -40,6 +40,9 @@ export interface LaidRemark<R> extends LabelWords {
 /** A ring's radius, pixels. */
 export const RING_PX = 6;
 
+/** A letter at its joint, pixels. */
+export const LETTER_PX = 13;
+
 /** Pixels about a label's words, and the level's sign before a number. */
 export const LABEL = { aside: 2, height: 1.18, sign: 13 } as const;
 
@@ -59,7 +62,11 @@ export function layOutRemarks<R extends { readonly remark: Remark }>(
     return shape === null ? [] : [{ one, shape, marks: at.panel.marks[at.view] }];
   });
   const drawn = shaped.slice(0, mostWhole);
-  const taken = [...keepClear, ...drawn.flatMap(({ shape }) => ringBoxes(shape, pixel))];
+  const signs = drawn.flatMap(({ shape }) => [
+    ...ringBoxes(shape, pixel),
+    ...letterBoxes(shape, pixel),
+  ]);
+  const taken = [...keepClear, ...signs];
   const figure: Path[] = bonesOf(shaped[0]?.marks ?? {}).map(({ start, end }) => [start, end]);
   const pointers = drawn.flatMap(({ shape }) => linesOf(shape));
   const lines = [...figure, ...pointers];
@@ -77,6 +84,16 @@ export function layOutRemarks<R extends { readonly remark: Remark }>(
 function ringBoxes({ rings }: RemarkShape, pixel: number): readonly Box[] {
   const half = RING_PX * pixel;
   return rings.map(({ x, y }) => ({ x: x - half, y: y - half, width: 2 * half, height: 2 * half }));
+}
+
+function letterBoxes({ letters }: RemarkShape, pixel: number): readonly Box[] {
+  const size = LETTER_PX * pixel;
+  return letters.map(({ at: { x, y } }) => ({
+    x: x - size / 2,
+    y: y - size,
+    width: size,
+    height: 1.25 * size, // with what hangs under the line
+  }));
 }
 
 function linesOf({ dashed, solid, arrow }: RemarkShape): readonly Path[] {

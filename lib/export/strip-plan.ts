@@ -132,7 +132,8 @@ export function choosePlans(
       const plan = planOn(pages, { ...wish, room: room(closed) }, rowsOf);
       if (plan === null) continue;
       const large = plan.scale >= LEAST_SCALE;
-      if (!large && pages < wish.panels.length) continue;
+      // Drawings that are too small are the last resort, after notes that run on to another page.
+      if (!large && (closed || pages < wish.panels.length)) continue;
       choices.push({ plan, closed });
       enough = Math.min(enough, pages + 1);
     }

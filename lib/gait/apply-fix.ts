@@ -1,4 +1,4 @@
-import type { JointName, Mark, ViewMarks } from "../body";
+import { type JointName, type LimbJoint, limbJoint, type Mark, type ViewMarks } from "../body";
 import { POSES } from "../motion";
 import type { Fix, FixChange, MovedMark } from "./fix";
 import type { Walk, WalkPanel } from "./walk";
@@ -45,6 +45,10 @@ function changedPanel(
       const marks = moved(panel.marks[change.view], change.marks);
       return { ...panel, marks: { ...panel.marks, [change.view]: marks } };
     }
+    case "exchange-sides": {
+      const marks = exchanged(panel.marks[change.view], change.joints);
+      return { ...panel, marks: { ...panel.marks, [change.view]: marks } };
+    }
     case "slide":
       return { ...panel, frame: change.frame };
     case "place":
@@ -59,6 +63,21 @@ function moved(marks: ViewMarks, to: readonly MovedMark[]): ViewMarks {
   for (const { joint, x, y } of to) {
     const mark = marks[joint];
     if (mark !== undefined) after[joint] = { ...mark, x, y };
+  }
+  return after;
+}
+
+function exchanged(marks: ViewMarks, joints: readonly LimbJoint[]): ViewMarks {
+  const after: Partial<Record<JointName, Mark>> = { ...marks };
+  for (const joint of joints) {
+    const [left, right] = [limbJoint("left", joint), limbJoint("right", joint)];
+    for (const [to, mark] of [
+      [left, marks[right]],
+      [right, marks[left]],
+    ] as const) {
+      if (mark === undefined) delete after[to];
+      else after[to] = mark;
+    }
   }
   return after;
 }

@@ -5,12 +5,18 @@ import { fixClearance } from "./fixes/fix-clearance";
 import { fixFeet } from "./fixes/fix-feet";
 import { fixGaps } from "./fixes/fix-gaps";
 import { fixHips } from "./fixes/fix-hips";
+import { fixKnee } from "./fixes/fix-knee";
 import { fixLabels } from "./fixes/fix-labels";
+import { fixLimbs } from "./fixes/fix-limbs";
 import { fixLoop } from "./fixes/fix-loop";
 import { fixMissing } from "./fixes/fix-missing";
+import { fixRange } from "./fixes/fix-range";
+import { fixReach } from "./fixes/fix-reach";
+import { fixSides } from "./fixes/fix-sides";
 import { fixSlide } from "./fixes/fix-slide";
 import { fixSymmetry } from "./fixes/fix-symmetry";
 import { fixTempo } from "./fixes/fix-tempo";
+import { fixViews } from "./fixes/fix-views";
 import { fixWeight } from "./fixes/fix-weight";
 import { fixWidth } from "./fixes/fix-width";
 import type { Proposal } from "./fixes/proposal";
@@ -26,7 +32,7 @@ const FIXES: Readonly<
   "missing-pose": fixMissing,
   "pose-order": fixLabels,
   "hip-order": fixHips,
-  "hip-range": null,
+  "hip-range": fixRange,
   "weight-side": fixWeight,
   "weight-front": fixWeight,
   slide: fixSlide,
@@ -34,9 +40,9 @@ const FIXES: Readonly<
   sink: fixFeet,
   "foot-roll": null,
   clearance: fixClearance,
-  "limb-length": null,
-  reach: null,
-  knee: null,
+  "limb-length": fixLimbs,
+  reach: fixReach,
+  knee: fixKnee,
   snap: null,
   gaps: fixGaps,
   symmetry: fixSymmetry,
@@ -45,8 +51,8 @@ const FIXES: Readonly<
   opposition: null,
   tempo: fixTempo,
   width: fixWidth,
-  views: null,
-  sides: null,
+  views: fixViews,
+  sides: fixSides,
   "lead-in": null,
 };
 

@@ -1,4 +1,4 @@
-import type { JointName, PoseMarks, Side } from "../body";
+import type { JointName, LimbJoint, PoseMarks, Side } from "../body";
 import type { View } from "../geometry";
 import type { Frame, PoseName } from "../motion";
 
@@ -19,6 +19,13 @@ export type FixChange =
     }
   /** How far the ground goes by a frame, leg lengths; no panel is touched. */
   | { readonly kind: "advance"; readonly advance: number }
+  /** Left marks under right names and the other way round; of a joint marked on one side, that mark. */
+  | {
+      readonly kind: "exchange-sides";
+      readonly panel: string;
+      readonly view: View;
+      readonly joints: readonly LimbJoint[];
+    }
   | { readonly kind: "slide"; readonly panel: string; readonly frame: Frame }
   /** The ground x of a panel's middle, so that its drawing stays on the ground when its stem moves. */
   | { readonly kind: "place"; readonly panel: string; readonly place: number }

@@ -1,4 +1,4 @@
-import type { JointName, Mark, Side, ViewMarks } from "../../lib/body";
+import type { JointName, LimbJoint, Mark, Side, ViewMarks } from "../../lib/body";
 import type { Walk, WalkKind, WalkPanel } from "../../lib/gait";
 import { VIEWS, type View } from "../../lib/geometry";
 import type { StepPose } from "../../lib/motion";
@@ -256,6 +256,16 @@ export function lift(
   return moveMarks(bySide, name, "front", joints, { x: 0, y: legs });
 }
 
+/** Marks of one panel higher by so many leg lengths in the front view alone. */
+export function liftAhead(
+  from: Walk,
+  name: PanelName,
+  joints: readonly JointName[],
+  legs: number,
+): Walk {
+  return moveMarks(from, name, "front", joints, { x: 0, y: legs });
+}
+
 /** Marks of one panel further ahead by so many leg lengths; below 0, back. */
 export function push(
   from: Walk,
@@ -274,6 +284,27 @@ export function shift(
   legs: number,
 ): Walk {
   return moveMarks(from, name, "front", joints, { x: -legs, y: 0 });
+}
+
+/** Left and right marks of a pose moved toward each other's place in one view: 1 is all the way. */
+export function exchanged(
+  from: Walk,
+  name: PanelName,
+  view: View,
+  parts: readonly LimbJoint[],
+  share: number,
+): Walk {
+  return changeMarks(from, name, view, (marks) => {
+    const moved: Partial<Record<JointName, Mark>> = { ...marks };
+    for (const part of parts) {
+      const [left, right] = [marks[`left-${part}`], marks[`right-${part}`]];
+      if (left === undefined || right === undefined) throw new Error(`no ${part} on ${name}`);
+      const by = { x: share * (right.x - left.x), y: share * (right.y - left.y) };
+      moved[`left-${part}`] = { ...left, x: left.x + by.x, y: left.y + by.y };
+      moved[`right-${part}`] = { ...right, x: right.x - by.x, y: right.y - by.y };
+    }
+    return moved;
+  });
 }
 
 /** A panel's stem moved to another frame; on the spot its drawing goes along with the ground. */

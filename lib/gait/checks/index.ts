@@ -4,15 +4,21 @@ import { float } from "./float";
 import { footRoll } from "./foot-roll";
 import { gaps } from "./gaps";
 import { hipOrder } from "./hip-order";
+import { hipRange } from "./hip-range";
 import { hitch } from "./hitch";
+import { knee } from "./knee";
+import { limbLength } from "./limb-length";
 import { loop } from "./loop";
 import { missingPose } from "./missing-pose";
 import { opposition } from "./opposition";
 import { poseOrder } from "./pose-order";
+import { reach } from "./reach";
+import { sides } from "./sides";
 import { sink } from "./sink";
 import { slide } from "./slide";
 import { symmetry } from "./symmetry";
 import { tempo } from "./tempo";
+import { views } from "./views";
 import { weightFront } from "./weight-front";
 import { weightSide } from "./weight-side";
 import { width } from "./width";
@@ -22,6 +28,7 @@ export const CHECKS: readonly Check[] = [
   missingPose,
   poseOrder,
   hipOrder,
+  hipRange,
   weightSide,
   weightFront,
   slide,
@@ -29,6 +36,9 @@ export const CHECKS: readonly Check[] = [
   sink,
   footRoll,
   clearance,
+  limbLength,
+  reach,
+  knee,
   gaps,
   symmetry,
   loop,
@@ -36,4 +46,6 @@ export const CHECKS: readonly Check[] = [
   opposition,
   tempo,
   width,
+  views,
+  sides,
 ];

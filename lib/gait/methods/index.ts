@@ -4,15 +4,21 @@ import { floatMethod } from "./float";
 import { footRollMethod } from "./foot-roll";
 import { gapsMethod } from "./gaps";
 import { hipOrderMethod } from "./hip-order";
+import { hipRangeMethod } from "./hip-range";
 import { hitchMethod } from "./hitch";
+import { kneeMethod } from "./knee";
+import { limbLengthMethod } from "./limb-length";
 import { loopMethod } from "./loop";
 import { missingPoseMethod } from "./missing-pose";
 import { oppositionMethod } from "./opposition";
 import { poseOrderMethod } from "./pose-order";
+import { reachMethod } from "./reach";
+import { sidesMethod } from "./sides";
 import { sinkMethod } from "./sink";
 import { slideMethod } from "./slide";
 import { symmetryMethod } from "./symmetry";
 import { tempoMethod } from "./tempo";
+import { viewsMethod } from "./views";
 import { weightFrontMethod } from "./weight-front";
 import { weightSideMethod } from "./weight-side";
 import { widthMethod } from "./width";
@@ -22,6 +28,7 @@ export const METHODS: readonly Method[] = [
   missingPoseMethod,
   poseOrderMethod,
   hipOrderMethod,
+  hipRangeMethod,
   weightSideMethod,
   weightFrontMethod,
   slideMethod,
@@ -29,6 +36,9 @@ export const METHODS: readonly Method[] = [
   sinkMethod,
   footRollMethod,
   clearanceMethod,
+  limbLengthMethod,
+  reachMethod,
+  kneeMethod,
   gapsMethod,
   symmetryMethod,
   loopMethod,
@@ -36,4 +46,6 @@ export const METHODS: readonly Method[] = [
   oppositionMethod,
   tempoMethod,
   widthMethod,
+  viewsMethod,
+  sidesMethod,
 ];

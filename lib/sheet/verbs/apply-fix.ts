@@ -1,4 +1,5 @@
 import type * as Y from "yjs";
+import { limbJoint, SIDES } from "../../body";
 import type { Fix, FixChange } from "../../gait";
 import { HEAD_FIELDS, ID_FIELD, MARK_FIELD, PANEL_FIELDS } from "../fields";
 import { emptyPanel } from "../lay-out";
@@ -37,6 +38,8 @@ function prepared(doc: Y.Doc, change: FixChange, newId: () => PanelId): () => vo
   switch (change.kind) {
     case "move-marks":
       return moveMarks(doc, change);
+    case "exchange-sides":
+      return exchangeSides(doc, change);
     case "add-panel":
       return addPanel(doc, change, newId());
     case "advance":
@@ -68,6 +71,28 @@ function moveMarks(doc: Y.Doc, { panel, view, marks }: Of<"move-marks">): () => 
 function setAdvance(doc: Y.Doc, { advance }: Of<"advance">): () => void {
   requireField("applyFix", "an advance that is", HEAD_FIELDS.advance, advance);
   return () => headOf(doc).set("advance", advance);
+}
+
+/** Each mark under the other side's name, as it is then: two who do it at once leave one exchange. */
+function exchangeSides(doc: Y.Doc, { panel, view, joints }: Of<"exchange-sides">): () => void {
+  const map = panelOf(doc, panel);
+  const pairs = joints.map((joint) => {
+    const [left, right] = SIDES.map((side) => markKey(view, limbJoint(side, joint)));
+    return { left, right };
+  });
+  const writes = pairs.flatMap(({ left, right }) => {
+    if (left === undefined || right === undefined) return [];
+    return [
+      { key: left, mark: map.get(right) },
+      { key: right, mark: map.get(left) },
+    ];
+  });
+  return () => {
+    for (const { key, mark } of writes) {
+      if (MARK_FIELD.fits(mark)) map.set(key, [...mark]);
+      else map.delete(key);
+    }
+  };
 }
 
 function setFields(

@@ -205,7 +205,9 @@ describe("a remark on a limb or a span", () => {
     const feet = ["left-ankle", "right-ankle"] as const;
     const step = shapeIn(walk(), remarkOf("tempo", ["left contact", "right contact"], feet)).shape;
     const xs = step?.solid[0]?.map(({ x }) => x) ?? [];
-    expect((Math.max(...xs) - Math.min(...xs)) / LEG).toBeCloseTo(0.72, 6);
+    const contact = walk().panels.find(({ id }) => id === "left contact");
+    const [left, right] = feet.map((foot) => contact?.marks.side[foot]?.x ?? Number.NaN);
+    expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo((left ?? 0) - (right ?? 0), 6);
     const toes = ["left-toe", "right-toe"] as const;
     const flown = lift(walk(), "left up", [...foot("left"), ...foot("right")], 0.2);
     const { shape, panel } = shapeIn(flown, remarkOf("tempo", ["left up"], toes));

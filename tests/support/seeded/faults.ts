@@ -1,4 +1,5 @@
 import { reviewWalk } from "../../../lib/gait";
+import { BODY_FAULTS } from "../faults-of-body";
 import { GROUND_FAULTS, ROLL_FAULTS, SHAPE_FAULTS } from "../faults-of-feet";
 import { MOTION_FAULTS } from "../faults-of-motion";
 import { READING_FAULTS } from "../faults-of-readings";
@@ -22,6 +23,7 @@ const ALL: readonly Fault[] = [
   ...SYMMETRY_FAULTS,
   ...READING_FAULTS,
   ...MOTION_FAULTS,
+  ...BODY_FAULTS,
 ];
 
 const answered = new Set(reviewWalk(walk(), "trade").findings.map(({ check }) => check));

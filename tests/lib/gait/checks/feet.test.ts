@@ -117,7 +117,7 @@ describe("the roll of the foot", () => {
     expect(remarks(pulled, "foot-roll")).toMatchObject([
       { title: "Left foot leaves toe first", panels: ["left up"] },
     ]);
-    const late = lift(walk(), "right contact", ["left-ball", "left-toe"], 0.06);
+    const late = lift(walk(), "right contact", ["left-ball", "left-toe"], 0.12);
     expect(remarks(late, "foot-roll")).toMatchObject([
       { title: "Left foot leaves toe first", panels: ["right contact"] },
     ]);

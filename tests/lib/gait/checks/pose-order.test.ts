@@ -67,7 +67,7 @@ describe("the order of poses", () => {
 
   it("reads the drawing: a contact with its feet crossing and one in the air is a passing", () => {
     const crossed = lift(
-      push(walk(), "left contact", foot("right"), 0.71),
+      push(walk(), "left contact", foot("right"), 0.675),
       "left contact",
       foot("right"),
       0.1,

@@ -1,0 +1,175 @@
+import { limbJoint, SIDES, type Side } from "../../body";
+import { rootSumSquare, type View } from "../../geometry";
+import { clearlyBeyond, greatestFirst } from "../beyond";
+import type { Finding, Reading, Remark } from "../finding";
+import {
+  BONE_ENDS,
+  boneAhead,
+  boneLength,
+  LIMB_BONES,
+  type LimbBone,
+  trueLengths,
+} from "../limb-bones";
+import { FRONT_SOURCE, LENGTH_LIMITS, LENGTH_SOURCE } from "../methods/limb-length";
+import { rankRemarks } from "../rank-remarks";
+import type { Study } from "../study";
+import type { WalkPanel } from "../walk";
+import { capital, listed, percent } from "../words";
+import { cannotTell, sound } from "./answers";
+import { limbPairs } from "./limb-pairs";
+
+const LEGS: readonly LimbBone[] = ["thigh", "shank"];
+
+/** A bone of one panel against the figure's own. */
+interface Seen {
+  readonly panel: WalkPanel;
+  readonly side: Side;
+  readonly bone: LimbBone;
+  readonly view: View;
+  /** By how much it is longer, a share. */
+  readonly measured: Reading;
+}
+
+/**
+ * Do the limbs keep their lengths? Every thigh, shank, upper arm and forearm from the side against the
+ * stand's, or the median over the poses; left against right; from ahead only what is longer than it can be.
+ *
+ * Shapes:  a remark for each limb of a panel, on its bone that differs most; else one answer a side for the legs, and one for arms that
+ *          are marked
+ * Units:   shares of the bone's own length
+ * Errors:  none; legs that are not marked, or marked too vaguely, answer "cannot-tell"
+ * Source:  beside each limit, in `methods/limb-length`
+ */
+export function limbLength(study: Study): readonly Finding[] {
+  const { leg, walk } = study;
+  const about = { check: "limb-length", side: null, panels: [] } as const;
+  if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
+  const seen = walk.panels
+    .filter(({ pose }) => pose !== "stand")
+    .flatMap((panel) => SIDES.flatMap((side) => bonesSeen(study, panel, side)));
+  const single = seen.map((one) => remark(study, one)).filter((one) => one !== null);
+  const pairs = limbPairs(study, single);
+  const remarks = [...worstOfLimbs(single.filter((one) => !isToldByPair(one, pairs))), ...pairs];
+  return [...remarks, ...SIDES.flatMap((side) => others(study, side, seen, remarks))];
+}
+
+function bonesSeen(study: Study, panel: WalkPanel, side: Side): Seen[] {
+  return LIMB_BONES.flatMap((bone) => {
+    const own = trueLengths(study)[bone];
+    const here = boneLength(study, panel, side, bone);
+    const ahead = boneAhead(study, panel, side, bone);
+    if (own === null) return [];
+    const base = { panel, side, bone } as const;
+    const bySide: Seen[] =
+      here === null ? [] : [{ ...base, view: "side", measured: longerBy(here, own) }];
+    if (ahead === null) return bySide;
+    const longest = here !== null && here.value > own.value ? here : own;
+    return [...bySide, { ...base, view: "front", measured: longerBy(ahead, longest) }];
+  });
+}
+
+interface Length {
+  readonly value: number;
+  readonly plusMinus: number;
+}
+
+function longerBy(seen: Length, own: Length): Reading {
+  return {
+    value: seen.value / own.value - 1,
+    plusMinus: rootSumSquare(seen.plusMinus, own.plusMinus) / own.value,
+    unit: "share",
+  };
+}
+
+function remark(study: Study, { panel, side, bone, view, measured }: Seen): Remark | null {
+  const { value, plusMinus } = measured;
+  const far = view === "side" ? Math.abs(value) : value;
+  const broken = LENGTH_LIMITS[bone].find((limit) => clearlyBeyond(far, plusMinus, limit.value));
+  if (broken === undefined) return null;
+  const longer = value > 0;
+  const than = trueLengths(study)[bone]?.from === "stand" ? "on the stand" : "in most poses";
+  const seen = { shows: "will", "may-show": "may", tidy: "will hardly" }[broken.level];
+  const asked =
+    view === "side"
+      ? `up to ${percent({ value: broken.value, plusMinus: 0 })} passes as one length`
+      : `from ahead a limb is never seen longer than it is, and ${percent({ value: broken.value, plusMinus: 0 })} more passes`;
+  return {
+    kind: "remark",
+    check: "limb-length",
+    level: broken.level,
+    yardstick: study.yardstick,
+    side,
+    panels: [panel.id],
+    frames: [panel.frame],
+    spots: [{ panel: panel.id, view, joints: jointsOf(side, bone) }],
+    measured,
+    expected: { value: longer ? broken.value : -broken.value, plusMinus: 0, unit: "share" },
+    title: capital(`${side} ${bone} is ${longer ? "longer" : "shorter"} here`),
+    why: `At frame ${panel.frame} the ${side} ${bone} is ${percent(measured)} ${longer ? "longer" : "shorter"} than ${than}; ${asked}. It ${seen} be seen to ${longer ? "grow" : "shrink"}.`,
+    source: view === "side" ? LENGTH_SOURCE : FRONT_SOURCE,
+    beyond: (far - broken.value) / broken.value,
+  };
+}
+
+function jointsOf(side: Side, bone: LimbBone) {
+  return BONE_ENDS[bone].map((joint) => limbJoint(side, joint));
+}
+
+/** Both bones of a limb, in either view, tell of one knee or elbow that lies elsewhere: the gravest is kept. */
+function worstOfLimbs(remarks: readonly Remark[]): readonly Remark[] {
+  const worst = new Map<string, Remark>();
+  for (const one of rankRemarks(remarks)) {
+    const limb = one.spots.some(({ joints }) => joints.some((joint) => /hip|ankle/.test(joint)));
+    const key = [one.panels[0], one.side, limb ? "leg" : "arm"].join();
+    if (!worst.has(key)) worst.set(key, one);
+  }
+  const kept = new Set(worst.values());
+  return remarks.filter((one) => kept.has(one));
+}
+
+/** A detail to tidy that a pair tells of at a graver level is told once. */
+function isToldByPair({ level, panels, spots }: Remark, pairs: readonly Remark[]): boolean {
+  const [spot] = spots;
+  if (level !== "tidy" || spot?.view !== "side") return false;
+  return pairs.some(
+    (pair) =>
+      pair.panels[0] === panels[0] &&
+      spot.joints.every((joint) => pair.spots.some(({ joints }) => joints.includes(joint))),
+  );
+}
+
+/** What a side answers beside its remarks: sound, or what its legs still need. */
+function others(
+  study: Study,
+  side: Side,
+  seen: readonly Seen[],
+  remarks: readonly Remark[],
+): Finding[] {
+  const own = seen.filter((one) => one.side === side && one.view === "side");
+  const read = (panel: WalkPanel) =>
+    LEGS.every((bone) => boneLength(study, panel, side, bone) !== null);
+  const panels = study.walk.panels.filter(({ pose }) => pose !== "stand");
+  const unread = panels.filter((panel) => !read(panel));
+  const about = { check: "limb-length", side, panels: unread } as const;
+  if (panels.length === 0) return []; // a stand alone is its own measure
+  if (unread.length > 0) {
+    return [cannotTell(about, `the ${side} hip, knee and ankle marked in the side view`)];
+  }
+  const vague = own.filter(isTooVague);
+  if (vague.length > 0) {
+    const bones = listed([...new Set(vague.map(({ bone }) => `${side} ${bone}`))]);
+    const exactly = { ...about, panels: vague.map(({ panel }) => panel) };
+    return [cannotTell(exactly, `the ends of the ${bones} marked more exactly`)];
+  }
+  if (remarks.some((one) => one.side === side)) return [];
+  const [worst] = own.toSorted((a, b) =>
+    greatestFirst(Math.abs(a.measured.value), Math.abs(b.measured.value)),
+  );
+  return [sound({ ...about, panels }, worst?.measured ?? null)];
+}
+
+/** Whether a bone of twice its gravest limit could pass unseen. */
+function isTooVague({ bone, measured }: Seen): boolean {
+  const gravest = LENGTH_LIMITS[bone][0]?.value ?? 0;
+  return !(measured.plusMinus <= gravest);
+}

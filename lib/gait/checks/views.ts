@@ -1,0 +1,107 @@
+import { JOINTS, type JointName, type LegLength, markOf, SIDES } from "../../body";
+import { rootSumSquare, VIEWS } from "../../geometry";
+import { clearlyBeyond, greatestFirst } from "../beyond";
+import type { Finding, Reading, Remark } from "../finding";
+import { HEIGHT_LIMITS, VIEWS_SOURCE } from "../methods/views";
+import { perPanel } from "../per-panel";
+import type { Study } from "../study";
+import type { WalkPanel } from "../walk";
+import { percent } from "../words";
+import { cannotTell, sound } from "./answers";
+
+/** A joint's height from the side over its height from ahead. */
+export interface Apart {
+  readonly joint: JointName;
+  readonly measured: Reading;
+}
+
+/**
+ * With a larger ± a joint could stand two fifths of a leg apart and pass. Leg lengths; marks placed at the
+ * strip (± 3 % of a leg and less) give ± 4.2 %, which still answers.
+ */
+const VAGUE_BEYOND = 0.2;
+
+/**
+ * Do side and front show one pose? Heights of joints that both views have marked.
+ *
+ * Shapes:  a remark for each panel whose views differ, on the joint that differs most; else one answer
+ * Units:   leg lengths, higher from the side positive
+ * Errors:  none; where no joint is marked in both views it answers "cannot-tell"
+ * Source:  beside each limit, in `methods/views`
+ */
+export function views(study: Study): readonly Finding[] {
+  const { leg, walk } = study;
+  const about = { check: "views", side: null, panels: [] } as const;
+  if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
+  const read = walk.panels
+    .map((panel) => ({ panel, joints: heightsApart(panel, leg) }))
+    .filter(({ joints }) => joints.length > 0);
+  if (read.length === 0) return [cannotTell(about, "a joint marked in both views of a panel")];
+  const remarks = read.flatMap(({ panel, joints }) => remark(study, panel, joints));
+  const panels = read.map(({ panel }) => panel);
+  const all = read.flatMap(({ joints }) => joints);
+  const isVague = all.every(({ measured }) => !(measured.plusMinus <= VAGUE_BEYOND));
+  if (isVague) return [...remarks, cannotTell({ ...about, panels }, "marks placed more exactly")];
+  if (remarks.length > 0) return remarks;
+  return [sound({ ...about, panels }, worst(all)?.measured ?? null)];
+}
+
+/** The joints of a panel that both views have marked. */
+export const heightsApart = perPanel(({ marks }: WalkPanel, leg: LegLength): readonly Apart[] => {
+  if (leg.kind === "cannot-tell") return [];
+  return JOINTS.flatMap((joint) => {
+    const [side, front] = VIEWS.map((view) => markOf(marks[view], joint));
+    if (side == null || front == null) return [];
+    const measured: Reading = {
+      value: (front.y - side.y) / leg.value,
+      plusMinus: rootSumSquare(side.precision, front.precision) / leg.value,
+      unit: "leg",
+    };
+    return [{ joint, measured }];
+  });
+});
+
+function worst(joints: readonly Apart[]): Apart | undefined {
+  return joints.toSorted((a, b) => greatestFirst(surely(a), surely(b)))[0];
+}
+
+function surely({ measured: { value, plusMinus } }: Apart): number {
+  return Math.abs(value) - plusMinus;
+}
+
+/** The gravest limit that a joint breaks. */
+function broken({ measured: { value, plusMinus } }: Apart) {
+  return HEIGHT_LIMITS.find((limit) => clearlyBeyond(Math.abs(value), plusMinus, limit.value));
+}
+
+function remark(study: Study, panel: WalkPanel, joints: readonly Apart[]): Remark[] {
+  const found = worst(joints);
+  const limit = found === undefined ? undefined : broken(found);
+  if (found === undefined || limit === undefined) return [];
+  const { joint, measured } = found;
+  const others = joints.filter((one) => one !== found && broken(one) !== undefined).length;
+  const more = others === 0 ? "" : `, and ${others} more ${others === 1 ? "joint" : "joints"} too`;
+  const passes = percent({ value: limit.value, plusMinus: 0 });
+  const sees =
+    limit.level === "tidy"
+      ? "Nobody will see it, but the two drawings are not of one pose"
+      : "Cut from one view to the other, the figure may be seen to jump";
+  return [
+    {
+      kind: "remark",
+      check: "views",
+      level: limit.level,
+      yardstick: study.yardstick,
+      side: SIDES.find((one) => joint.startsWith(`${one}-`)) ?? null,
+      panels: [panel.id],
+      frames: [panel.frame],
+      spots: VIEWS.map((view) => ({ panel: panel.id, view, joints: [joint] })),
+      measured,
+      expected: { value: Math.sign(measured.value) * limit.value, plusMinus: 0, unit: "leg" },
+      title: "Side and front differ",
+      why: `At frame ${panel.frame} the ${joint.replace("-", " ")} stands ${percent(measured)} of a leg ${measured.value > 0 ? "higher" : "lower"} from the side than from ahead${more}; up to ${passes} passes as one height. ${sees}.`,
+      source: VIEWS_SOURCE,
+      beyond: (Math.abs(measured.value) - limit.value) / limit.value,
+    },
+  ];
+}

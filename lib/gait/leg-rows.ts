@@ -1,0 +1,119 @@
+import { type LimbJoint, limbJoint } from "../body";
+import { rootSumSquare, type View } from "../geometry";
+import { frontMark } from "./front-mark";
+import { walkingPanels } from "./step";
+import type { Study } from "./study";
+import type { WalkPanel } from "./walk";
+
+interface Place {
+  /** Along the walk from the side, over the ground; across it from ahead, from the middle of the body. */
+  readonly along: number;
+  readonly y: number;
+  readonly plusMinus: number;
+}
+
+/** The joints of a panel that are marked on both sides, in one view. Leg lengths. */
+export interface LegRow {
+  readonly panel: WalkPanel;
+  readonly pairs: ReadonlyMap<LimbJoint, readonly [left: Place, right: Place]>;
+}
+
+/** From the side hips lie on each other; from ahead feet may cross, so they count only without hips. */
+const JOINTS: Readonly<Record<View, readonly (readonly LimbJoint[])[]>> = {
+  side: [["knee", "ankle", "heel", "ball", "toe"]],
+  front: [
+    ["hip", "knee"],
+    ["ankle", "heel", "ball", "toe"],
+  ],
+};
+const ARMS: readonly LimbJoint[] = ["elbow", "wrist"];
+
+/** The legs of a walk's panels, one row each; panels that have no pair marked have none. */
+export function legRows(study: Study, view: View): readonly LegRow[] {
+  // On the spot nothing tells where over the ground a stand is, so it is only seen from ahead.
+  const panels = view === "side" ? walkingPanels(study.walk.panels) : study.walk.panels;
+  for (const joints of JOINTS[view]) {
+    const rows = rowsOf(study, panels, view, joints);
+    if (rows.length > 1) return rows;
+  }
+  return [];
+}
+
+/** The same of the arms. */
+export function armRows(study: Study, view: View): readonly LegRow[] {
+  return rowsOf(study, study.walk.panels, view, ARMS);
+}
+
+function rowsOf(
+  study: Study,
+  panels: readonly WalkPanel[],
+  view: View,
+  joints: readonly LimbJoint[],
+): LegRow[] {
+  return panels.flatMap((panel) => {
+    const pairs = new Map<LimbJoint, readonly [Place, Place]>();
+    for (const joint of joints) {
+      const left = placed(study, panel, view, limbJoint("left", joint));
+      const right = placed(study, panel, view, limbJoint("right", joint));
+      if (left !== null && right !== null) pairs.set(joint, [left, right]);
+    }
+    if (pairs.size === 0) return [];
+    return [{ panel, pairs: view === "side" ? pairs : aboutMiddle(pairs) }];
+  });
+}
+
+function placed(
+  study: Study,
+  panel: WalkPanel,
+  view: View,
+  joint: ReturnType<typeof limbJoint>,
+): Place | null {
+  if (view === "side") {
+    const mark = study.ground(panel, joint);
+    return mark === null ? null : { along: mark.x, y: mark.y, plusMinus: mark.plusMinus };
+  }
+  const mark = frontMark(panel, joint, study.leg);
+  return mark === null ? null : { along: mark.z, y: mark.y, plusMinus: mark.plusMinus };
+}
+
+function aboutMiddle(pairs: LegRow["pairs"]): LegRow["pairs"] {
+  const all = [...pairs.values()].flat();
+  const middle = all.reduce((sum, { along }) => sum + along, 0) / all.length;
+  const moved = (place: Place): Place => ({ ...place, along: place.along - middle });
+  return new Map([...pairs].map(([joint, [left, right]]) => [joint, [moved(left), moved(right)]]));
+}
+
+/** From one row to the next: what exchanging the sides of one of them would add to the marks' ways. */
+export interface Link {
+  /** Leg lengths a mark; below 0 the ways are shorter with left and right exchanged. */
+  readonly costs: number;
+  readonly plusMinus: number;
+}
+
+const UNLINKED: Link = { costs: 0, plusMinus: 0 };
+
+/** The links between rows, one fewer than there are rows. */
+export function linksOf(rows: readonly LegRow[]): Link[] {
+  return rows.slice(1).map((row, before) => {
+    const was = rows[before];
+    return was === undefined ? UNLINKED : linkOf(was, row);
+  });
+}
+
+function linkOf(from: LegRow, to: LegRow): Link {
+  let [costs, marks, square] = [0, 0, 0];
+  for (const [joint, [left, right]] of from.pairs) {
+    const after = to.pairs.get(joint);
+    if (after === undefined) continue;
+    const crossed = way(left, after[1]) + way(right, after[0]);
+    costs += crossed - way(left, after[0]) - way(right, after[1]);
+    marks += 2;
+    // A mark that moves changes both of its ways, so at most by twice as much.
+    square += [left, right, ...after].reduce((sum, { plusMinus }) => sum + 4 * plusMinus ** 2, 0);
+  }
+  return marks === 0 ? UNLINKED : { costs: costs / marks, plusMinus: Math.sqrt(square) / marks };
+}
+
+function way(from: Place, to: Place): number {
+  return rootSumSquare(to.along - from.along, to.y - from.y);
+}

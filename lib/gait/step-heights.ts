@@ -1,0 +1,41 @@
+import type { JointName } from "../body";
+import { limbJoint, markOf, PANEL, SIDES } from "../body";
+import { rootSumSquare, VIEWS, type View } from "../geometry";
+import type { Step } from "./step";
+import type { Study } from "./study";
+import type { WalkPanel } from "./walk";
+
+/** A pose's hips: how high, and the marks that say so. Leg lengths. */
+export interface PosedHips {
+  readonly panel: WalkPanel;
+  readonly value: number;
+  readonly plusMinus: number;
+  readonly view: View;
+  readonly joints: readonly JointName[];
+}
+
+const HIPS: readonly JointName[] = SIDES.map((side) => limbJoint(side, "hip"));
+
+/**
+ * The hips of a step's poses, that of the next contact among them. Where every one has both hips marked in
+ * both views, a height is the mean of the four marks; else as `hipOf` has it. Poses without hips are left out.
+ */
+export function stepHeights(study: Study, { panels, next }: Step): readonly PosedHips[] {
+  const all = next === null ? panels : [...panels, next];
+  const both = all.flatMap((panel) => ofFourMarks(study, panel));
+  if (both.length === all.length) return both;
+  return all.flatMap((panel): PosedHips[] => {
+    const hip = study.hipOf(panel);
+    return hip.kind === "value" ? [{ panel, ...hip }] : [];
+  });
+}
+
+function ofFourMarks({ leg }: Study, panel: WalkPanel): PosedHips[] {
+  const marks = VIEWS.flatMap((view) => HIPS.map((joint) => markOf(panel.marks[view], joint)));
+  const known = marks.filter((mark) => mark !== null);
+  if (leg.kind === "cannot-tell" || known.length < marks.length) return [];
+  const y = known.reduce((sum, mark) => sum + mark.y, 0) / known.length;
+  const precision = rootSumSquare(...known.map((mark) => mark.precision)) / known.length;
+  const value = (PANEL.groundY - y) / leg.value;
+  return [{ panel, value, plusMinus: precision / leg.value, view: "side", joints: HIPS }];
+}
