@@ -8,7 +8,8 @@ import type { Proposal } from "./proposal";
 
 /**
  * A loop that does not close: the first pose's marks copied onto the last. On the spot they lie where the
- * first has them on the paper; in a walk that travels they are brought to where the last has its hips.
+ * first has them on the paper; where that brings a slip, and in a walk that travels, they are brought to
+ * where the last has its hips.
  */
 export function fixLoop(study: Study, { panels }: Remark): readonly Proposal[] {
   const [first, last] = [panels[0], panels.at(-1)].map((id) =>
@@ -17,12 +18,14 @@ export function fixLoop(study: Study, { panels }: Remark): readonly Proposal[] {
   if (first === undefined || last === undefined || study.leg.kind === "cannot-tell") return [];
   const [was, is] = [first, last].map((panel) => hipsAlong(study, panel, ONE_HIP_ALONG.contact));
   if (was === null || was === undefined || is === null || is === undefined) return [];
-  const along = study.walk.travel === "travelling" ? (is.x - was.x) * study.leg.value : 0;
-  const changes: FixChange[] = [
-    ...copied(last.id, "side", first.marks.side, last.marks.side, along),
-    ...copied(last.id, "front", first.marks.front, last.marks.front, 0),
-  ];
-  return [{ title: "Copy the first pose onto the last", changes }];
+  const underHips = (is.x - was.x) * study.leg.value;
+  return (study.walk.travel === "travelling" ? [underHips] : [0, underHips]).map((along) => ({
+    title: "Copy the first pose onto the last",
+    changes: [
+      ...copied(last.id, "side", first.marks.side, last.marks.side, along),
+      ...copied(last.id, "front", first.marks.front, last.marks.front, 0),
+    ],
+  }));
 }
 
 function copied(

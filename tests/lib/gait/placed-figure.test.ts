@@ -156,7 +156,8 @@ describe.each(["trade", "life"] as const)("figures placed by %s", (yardstick) =>
   it("leave uneven times to be told: they place joints, not stems", () => {
     const uneven = emptyWalk({ framesPerStep: { left: 12, right: 14 } });
     const { remarks } = reviewWalk(allPlaced(uneven, yardstick, "forward"), yardstick);
-    expect(remarks.map(({ check }) => check)).toEqual(["gaps"]);
+    // Over ground that passes evenly a step of more frames is a longer one, and the last pose opens wider.
+    expect(remarks.map(({ check }) => check)).toEqual(["gaps", "symmetry", "loop"]);
   });
 
   it("have both views at one height, and every joint but the load", () => {

@@ -6,7 +6,6 @@ export const LEFT_TO_THE_ARTIST: Readonly<Partial<Record<CheckId, string>>> = {
   "foot-roll": "how a foot lands, lies and leaves is drawn: a rolled foot has no one right shape",
   hitch: "which pose of a step is to stand higher or farther ahead, nobody but the artist knows",
   opposition: "arms that swing the other way are drawn anew, in every pose between the contacts",
-  symmetry: "which of two steps is the one that is meant, nobody but the artist knows",
 };
 
 /** What a fix does to a seeded walk. */

@@ -1,5 +1,5 @@
 import { SIDES, type Side, type ViewMarks } from "../../../lib/body";
-import { type Remark, reviewWalk, type Walk, type Yardstick } from "../../../lib/gait";
+import { type CheckId, type Remark, reviewWalk, type Walk, type Yardstick } from "../../../lib/gait";
 import { dice } from "../dice";
 import { type Fault, isNamed } from "../seeding";
 import { CLEAN_WALKS, type CleanWalk } from "./clean-walks";
@@ -62,11 +62,18 @@ export function outcomeOf(seeding: Seeding, times: number): Outcome {
     (remark) =>
       remark.level !== "tidy" &&
       remark.check !== fault.check &&
+      !ASKED_OF_THE_WHOLE.has(remark.check) &&
       fault.brings?.[remark.check] === undefined &&
       !before.has(nameOf(remark)),
   );
   return { walk, named, alarms };
 }
+
+/**
+ * What holds a pose against its like honestly speaks of every fault that is put into one pose alone: it is
+ * then unlike its mirrored partner, and the last pose unlike the first.
+ */
+const ASKED_OF_THE_WHOLE: ReadonlySet<CheckId> = new Set(["symmetry", "loop"]);
 
 /** What is remarked on the walk that the fault is put into, drawn by the same hand. */
 export function remarksBefore({ base, yardstick, seed, precision }: Seeding): ReadonlySet<string> {
