@@ -68,6 +68,7 @@ export const WEIGHT_FAULTS: readonly Fault[] = [
     check: "weight-front",
     level: "may-show",
     panels: ["@ passing"],
+    brings: { "limb-length": "so far aside the leg that stands has to be longer than it is" },
     put(into, side, times) {
       const name = `${side} passing`;
       const ankle = sign(side) * acrossOf(into, name, `${side}-ankle`);

@@ -1,5 +1,11 @@
 import { SIDES, type Side, type ViewMarks } from "../../../lib/body";
-import { type CheckId, type Remark, reviewWalk, type Walk, type Yardstick } from "../../../lib/gait";
+import {
+  type CheckId,
+  type Remark,
+  reviewWalk,
+  type Walk,
+  type Yardstick,
+} from "../../../lib/gait";
 import { dice } from "../dice";
 import { type Fault, isNamed } from "../seeding";
 import { CLEAN_WALKS, type CleanWalk } from "./clean-walks";
