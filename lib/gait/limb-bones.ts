@@ -44,10 +44,20 @@ interface PanelBones {
 
 const bonesByPanel = new WeakMap<WalkPanel, PanelBones>();
 
+const standByStudy = new WeakMap<Study, { readonly stand: WalkPanel | undefined }>();
+
+function standOf(study: Study): WalkPanel | undefined {
+  const before = standByStudy.get(study);
+  if (before !== undefined) return before.stand;
+  const stand = study.walk.panels.find(({ pose }) => pose === "stand");
+  standByStudy.set(study, { stand });
+  return stand;
+}
+
 /** A bone of a panel, read once for as long as somebody holds the panel. */
 function boneSeen(study: Study, panel: WalkPanel, side: Side, bone: LimbBone): BoneSeen {
   const legUnits = study.leg.kind === "value" ? study.leg.value : 0;
-  const stand = study.walk.panels.find(({ pose }) => pose === "stand");
+  const stand = standOf(study);
   let bones = bonesByPanel.get(panel);
   if (bones === undefined || bones.legUnits !== legUnits || bones.stand !== stand) {
     bones = { legUnits, stand, seen: new Map() };
@@ -115,9 +125,12 @@ export function boneAhead(study: Study, panel: WalkPanel, side: Side, bone: Limb
   return boneSeen(study, panel, side, bone).ahead;
 }
 
-type TrueLengths = Readonly<Record<LimbBone, TrueLength | null>>;
+export type TrueLengths = Readonly<Record<LimbBone, TrueLength | null>>;
 
 const known = new WeakMap<Study, TrueLengths>();
+
+/** Lengths that the stand alone tells are the same for as long as somebody holds the stand. */
+const knownOfStand = new WeakMap<WalkPanel, { readonly legUnits: number; lengths: TrueLengths }>();
 
 /**
  * How long the figure's bones are: as the stand has them, the mean of left and right, since one figure has
@@ -130,10 +143,23 @@ const known = new WeakMap<Study, TrueLengths>();
 export function trueLengths(study: Study): TrueLengths {
   const before = known.get(study);
   if (before !== undefined) return before;
+  const told = lengthsOf(study);
+  known.set(study, told);
+  return told;
+}
+
+function lengthsOf(study: Study): TrueLengths {
+  const legUnits = study.leg.kind === "value" ? study.leg.value : 0;
+  const [stand, second] = study.walk.panels.filter(({ pose }) => pose === "stand");
+  const ofStand = stand === undefined ? undefined : knownOfStand.get(stand);
+  if (second === undefined && ofStand?.legUnits === legUnits) return ofStand.lengths;
   const told = Object.fromEntries(
     LIMB_BONES.map((bone) => [bone, onStand(study, bone) ?? overPanels(study, bone)]),
   ) as TrueLengths;
-  known.set(study, told);
+  const byStandAlone = Object.values(told).every((one) => one?.from === "stand");
+  if (stand !== undefined && second === undefined && byStandAlone) {
+    knownOfStand.set(stand, { legUnits, lengths: told });
+  }
   return told;
 }
 

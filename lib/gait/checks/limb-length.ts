@@ -8,12 +8,13 @@ import {
   boneLength,
   LIMB_BONES,
   type LimbBone,
+  type TrueLengths,
   trueLengths,
 } from "../limb-bones";
 import { FRONT_SOURCE, LENGTH_LIMITS, LENGTH_SOURCE } from "../methods/limb-length";
 import { rankRemarks } from "../rank-remarks";
 import type { Study } from "../study";
-import type { WalkPanel } from "../walk";
+import type { WalkPanel, Yardstick } from "../walk";
 import { capital, listed, percent } from "../words";
 import { cannotTell, sound } from "./answers";
 import { limbPairs } from "./limb-pairs";
@@ -44,13 +45,37 @@ export function limbLength(study: Study): readonly Finding[] {
   const { leg, walk } = study;
   const about = { check: "limb-length", side: null, panels: [] } as const;
   if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
-  const seen = walk.panels
-    .filter(({ pose }) => pose !== "stand")
-    .flatMap((panel) => SIDES.flatMap((side) => bonesSeen(study, panel, side)));
-  const single = seen.map((one) => remark(study, one)).filter((one) => one !== null);
-  const pairs = limbPairs(study, single);
+  const judged = walk.panels.map((panel) => judgedOf(study, panel));
+  const seen = judged.flatMap((one) => one.seen);
+  const single = judged.flatMap((one) => one.single);
+  const pairs = judged.flatMap((one) => one.pairs);
   const remarks = [...worstOfLimbs(single.filter((one) => !isToldByPair(one, pairs))), ...pairs];
   return [...remarks, ...SIDES.flatMap((side) => others(study, side, seen, remarks))];
+}
+
+/** What one panel alone tells of its bones, against the figure's own. */
+interface Judged {
+  readonly seen: readonly Seen[];
+  readonly single: readonly Remark[];
+  readonly pairs: readonly Remark[];
+}
+
+const judgedPanels = new WeakMap<
+  WalkPanel,
+  Judged & { readonly own: TrueLengths; readonly yardstick: Yardstick }
+>();
+
+/** Judged once for as long as somebody holds the panel, and the figure's own bones are the same. */
+function judgedOf(study: Study, panel: WalkPanel): Judged {
+  const { yardstick } = study;
+  const own = trueLengths(study);
+  const known = judgedPanels.get(panel);
+  if (known?.own === own && known.yardstick === yardstick) return known;
+  const seen = panel.pose === "stand" ? [] : SIDES.flatMap((side) => bonesSeen(study, panel, side));
+  const single = seen.map((one) => remark(study, one)).filter((one) => one !== null);
+  const judged = { own, yardstick, seen, single, pairs: limbPairs(study, panel, single) };
+  judgedPanels.set(panel, judged);
+  return judged;
 }
 
 function bonesSeen(study: Study, panel: WalkPanel, side: Side): Seen[] {

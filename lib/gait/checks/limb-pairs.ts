@@ -12,18 +12,15 @@ import { percent } from "../words";
  * Left against right of a bone in one panel, from the side. Silent where one of the two is already told
  * to be too long or too short there, unless only as a detail to tidy.
  */
-export function limbPairs(study: Study, told: readonly Remark[]): Remark[] {
+export function limbPairs(study: Study, panel: WalkPanel, told: readonly Remark[]): Remark[] {
   const graver = told.filter(({ level }) => level !== "tidy");
-  return study.walk.panels.flatMap((panel) =>
-    LIMB_BONES.flatMap((bone) => {
-      const joints: readonly JointName[] = SIDES.flatMap((side) => jointsOf(side, bone));
-      const known = graver.some(
-        ({ panels, spots }) =>
-          panels[0] === panel.id && spots[0]?.joints.every((joint) => joints.includes(joint)),
-      );
-      return known ? [] : pairOf(study, panel, bone);
-    }),
-  );
+  return LIMB_BONES.flatMap((bone) => {
+    const joints: readonly JointName[] = SIDES.flatMap((side) => jointsOf(side, bone));
+    const known = graver.some(({ spots }) =>
+      spots[0]?.joints.every((joint) => joints.includes(joint)),
+    );
+    return known ? [] : pairOf(study, panel, bone);
+  });
 }
 
 function pairOf(study: Study, panel: WalkPanel, bone: LimbBone): Remark[] {
