@@ -2,6 +2,7 @@ import { limbJoint, SIDES, type Side } from "../../body";
 import { clearlyBeyond, greatestFirst } from "../beyond";
 import type { Finding, Reading, Remark } from "../finding";
 import { BENDS_BACK, KNEE_SOURCE } from "../methods/knee";
+import { isQuiet } from "../quiet";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { capital, degrees } from "../words";
@@ -23,7 +24,8 @@ const VAGUE_BEYOND = (15 * Math.PI) / 180;
  * Source:  beside the limit, in `methods/knee`
  */
 export function knee(study: Study): readonly Finding[] {
-  const { leg } = study;
+  const { leg, walk } = study;
+  if (isQuiet(walk.kind, "knee")) return [];
   const about = { check: "knee", side: null, panels: [] } as const;
   if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
   return SIDES.flatMap((side) => judge(study, side));

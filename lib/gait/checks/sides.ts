@@ -3,6 +3,7 @@ import { VIEWS, type View } from "../../geometry";
 import type { Finding, Remark, Spot } from "../finding";
 import { legRows } from "../leg-rows";
 import { SIDES_SOURCE } from "../methods/sides";
+import { isQuiet } from "../quiet";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { percent } from "../words";
@@ -19,6 +20,7 @@ import { exchangedRuns, type Run } from "./exchanged-runs";
  * Source:  beside the limits, in `methods/sides`
  */
 export function sides(study: Study): readonly Finding[] {
+  if (isQuiet(study.walk.kind, "sides")) return [];
   const about = { check: "sides", side: null, panels: [] } as const;
   if (study.leg.kind === "cannot-tell") return [cannotTell(about, study.leg.needs)];
   const read = VIEWS.flatMap((view) => legRows(study, view).map(({ panel }) => panel));

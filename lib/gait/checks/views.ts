@@ -4,6 +4,7 @@ import { clearlyBeyond, greatestFirst } from "../beyond";
 import type { Finding, Reading, Remark } from "../finding";
 import { HEIGHT_LIMITS, VIEWS_SOURCE } from "../methods/views";
 import { perPanel } from "../per-panel";
+import { isQuiet } from "../quiet";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { percent } from "../words";
@@ -31,6 +32,7 @@ const VAGUE_BEYOND = 0.2;
  */
 export function views(study: Study): readonly Finding[] {
   const { leg, walk } = study;
+  if (isQuiet(walk.kind, "views")) return [];
   const about = { check: "views", side: null, panels: [] } as const;
   if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
   const read = walk.panels
