@@ -17,7 +17,7 @@ const SHARES: Readonly<Record<CommonYardstick, Readonly<Record<StepPose, number>
 /**
  * What the trade asks of the hips and the published angles do not give: the down under the contact,
  * the up over the passing, leg lengths. The handbooks have no numbers: our own choice, which keeps the
- * whole step's range (7 %) below the 8 % from which it reads as a bounce.
+ * whole step's range (at most 7.5 %) below the 8 % from which it reads as a bounce.
  */
 const TRADE_DOWN_UNDER_CONTACT = 0.015;
 const TRADE_UP_OVER_PASSING = 0.01;

@@ -1,6 +1,7 @@
 import { type FigureSize, middleJoint } from "../../body";
 import type { Point } from "../../geometry";
 import { bodySwing, type LegAngles, legAngles } from "../../motion";
+import { hipsLowered } from "./hips-lowered";
 import { type FootRoll, type FootSpots, liftedFoot, plantedFoot, rollOf } from "./planted-foot";
 
 /** Which moment of a step a figure is in, and what of the published walk it is to change. */
@@ -42,10 +43,16 @@ const MOST_REACH = 0.9;
 export function posedLegs(size: FigureSize, moment: Moment): PosedLegs {
   const stretch = stretchOf(size, moment.stepLength);
   const plain = onGround(size, moment.share, stretch);
-  if (moment.hips === null) return withLegs(size, plain, plain.middle, moment);
-  const height = onGround(size, moment.hips.over, stretch).middle.y + moment.hips.by;
-  return withLegs(size, plain, { x: plain.middle.x, y: height }, moment);
+  const { over, by } = moment.hips ?? { over: moment.share, by: 0 };
+  const heightAt = (share: number) => onGround(size, share, stretch).middle.y;
+  // Nothing is stretched where no step length is asked for, and so nothing is to be lowered.
+  const lower =
+    moment.stepLength === null ? 0 : hipsLowered(over, heightAt(MIDDLE) - heightAt(CONTACT));
+  return withLegs(size, plain, { x: plain.middle.x, y: heightAt(over) - lower + by }, moment);
 }
+
+/** Shares of a step between which the hips rise. */
+const [CONTACT, MIDDLE] = [0, 0.5];
 
 /** The carrying leg on its foot, and where the other ankle is from there. */
 interface OnGround {
