@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { CHECK_IDS, type CheckId, reviewWalk, type Walk, type WalkKind } from "../../../lib/gait";
+import { carry } from "../../support/seeded/posed";
 import { lift, type PanelName, push, raise, shift, walk, without } from "../../support/walk";
 
 const PANELS = walk().panels.map(({ id }) => id as PanelName);
@@ -62,7 +63,8 @@ describe("a free walk", () => {
 describe("a double bounce", () => {
   it("has an order of heights of its own, which its own step is the rule of", () => {
     const bounce = walk({ kind: "double-bounce" });
-    const even = raise(raise(bounce, "left passing", -0.05), "right passing", -0.05);
+    const low = { up: -0.05 };
+    const even = carry(carry(bounce, "left passing", low), "right passing", low);
     expect(reviewWalk(even, "this-walk").remarks).toEqual([]);
     const once = raise(even, "right up", 0.06);
     const { remarks, quieted } = reviewWalk(once, "this-walk");

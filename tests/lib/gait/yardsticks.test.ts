@@ -11,6 +11,7 @@ import {
   type Walk,
 } from "../../../lib/gait";
 import neighbours from "../../reference/neighbouring-steps.json";
+import { carry } from "../../support/seeded/posed";
 import { lift, push, raise, retime, unmark, walk, without } from "../../support/walk";
 
 const STYLE: readonly CheckId[] = [
@@ -56,7 +57,8 @@ describe("by its own step", () => {
   });
 
   it("takes what breaks the trade's order as it is where both steps do", () => {
-    const even = raise(raise(walk(), "left down", 0.04), "right down", 0.04);
+    const high = { up: 0.04 };
+    const even = carry(carry(walk(), "left down", high), "right down", high);
     expect(first(reviewWalk(even, "trade").remarks, "hip-order")).toBeDefined();
     expect(own(even).remarks).toEqual([]);
   });
@@ -118,7 +120,7 @@ describe("by its own step", () => {
   });
 
   it("holds a limp's steps against the one on the same foot", () => {
-    const uneven = raise(walk(), "right down", 0.05);
+    const uneven = carry(walk(), "right down", { up: 0.05 });
     expect(own(uneven).remarks.length).toBeGreaterThan(0);
     expect(own({ ...uneven, kind: "limp" }).remarks).toEqual([]);
   });
