@@ -17,8 +17,15 @@ export type SolvedKnee =
 const FORWARD: Bend = -1;
 
 /**
+ * A knee drawn no farther past straight than this is drawn straight, and by hand: it does not say that it
+ * bends back. Radians (5°), as many as pass for a knee of life: −1 to 67° through a stride (Schwartz,
+ * Rozumalski & Trost 2008, J Biomech 41:1639).
+ */
+const STRAIGHT = (5 * Math.PI) / 180;
+
+/**
  * The knee of a side view after hip or foot moved: thigh and shank keep the lengths and the side they
- * had. Where the ankle is not marked, the heel ends the shank, as in the quick set.
+ * had; a knee that was drawn straight bends forward. Where the ankle is not marked, the heel ends the shank, as in the quick set.
  *
  * Units:   panel units, y down
  * Errors:  none
@@ -32,13 +39,21 @@ export function solvedKnee(before: ViewMarks, after: ViewMarks, side: Side): Sol
   const bones = {
     upper: distance(hip.was, knee),
     lower: distance(knee, foot.was),
-    bend: bendOf(hip.was, knee, foot.was) ?? FORWARD,
+    bend: sideOf(hip.was, knee, foot.was),
   };
   if (!(bones.upper > 0 && bones.lower > 0)) return { kind: "as-it-is" };
   const at = middleJoint(hip.is, foot.is, bones);
   if (at !== null) return { kind: "solved", knee: { ...at, precision: knee.precision } };
   const beyond = beyondReach(hip.is, foot.is, bones);
   return { kind: "out-of-reach", beyond: beyond > 0 ? beyond : null };
+}
+
+/** The side to which a knee bends; forward where it is as good as straight. */
+function sideOf(hip: Mark, knee: Mark, foot: Mark): Bend {
+  const thigh = Math.atan2(knee.y - hip.y, knee.x - hip.x);
+  const shank = Math.atan2(foot.y - knee.y, foot.x - knee.x);
+  const straight = Math.cos(thigh - shank) >= Math.cos(STRAIGHT);
+  return straight ? FORWARD : (bendOf(hip, knee, foot) ?? FORWARD);
 }
 
 function ends(before: ViewMarks, after: ViewMarks, side: Side, joint: "hip" | "ankle" | "heel") {

@@ -121,6 +121,9 @@ export const ROLL_FAULTS: readonly Fault[] = [
     level: "may-show",
     panels: ["@ up"],
     foot: true,
+    brings: {
+      reach: "a heel that is put down where it is up already takes the ankle away from its hip",
+    },
     put: (into, side, times) => toeOver(into, `${side} up`, side, times * 0.02),
   },
 ];

@@ -70,6 +70,7 @@ export const MOTION_FAULTS: readonly Fault[] = [
     level: "may-show",
     panels: ["@ contact", "@ down"],
     finest: 0.001, // two hips by pencil are good to as much as counts
+    brings: { reach: "hips that stay behind are out of the reach of the leg that has landed" },
     put(into, side, times) {
       const now = hipsAlong(into, `${side} down`) - hipsAlong(into, `${side} contact`);
       return carry(into, `${side} down`, { ahead: -times * 0.005 - now });

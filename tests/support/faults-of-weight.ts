@@ -34,6 +34,8 @@ const LIFE = 0.093; // leg lengths that people's hips are ahead of the standing 
 const TO_AND_FRO = "the body goes to and fro between its poses";
 const STRETCHED = "the foot that stays behind is out of the leg's reach";
 
+const TOO_FAR_ASIDE = "so far aside the leg that stands has to be longer than it is";
+
 /** Weight that is not over the feet, from the side and from the front. */
 export const WEIGHT_FAULTS: readonly Fault[] = [
   {
@@ -49,7 +51,7 @@ export const WEIGHT_FAULTS: readonly Fault[] = [
     check: "weight-side",
     level: "shows",
     panels: ["@ passing"],
-    brings: { hitch: TO_AND_FRO },
+    brings: { hitch: TO_AND_FRO, reach: STRETCHED },
     put: (into, side, times) => ahead(into, side, LIFE + times * (0.15 - LIFE)),
   },
   {
@@ -68,7 +70,7 @@ export const WEIGHT_FAULTS: readonly Fault[] = [
     check: "weight-front",
     level: "may-show",
     panels: ["@ passing"],
-    brings: { "limb-length": "so far aside the leg that stands has to be longer than it is" },
+    brings: { reach: TOO_FAR_ASIDE, "limb-length": TOO_FAR_ASIDE },
     put(into, side, times) {
       const name = `${side} passing`;
       const ankle = sign(side) * acrossOf(into, name, `${side}-ankle`);
