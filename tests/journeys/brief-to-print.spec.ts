@@ -75,7 +75,9 @@ test("a walk goes from its brief to a printed sheet", async ({ newcomer }) => {
     // Half a screen pixel of the tap is 0.6 % of a leg at this size, at each of the two poses.
     expect(Math.abs(percent - DIP_PERCENT)).toBeLessThan(1.5);
     await expect(
-      page.getByRole("button", { name: /will show at passing, frame 7: open the remarks/ }),
+      page.getByRole("button", {
+        name: /1 will show · 1 may show at passing, frame 7: open the remarks/,
+      }),
     ).toBeVisible();
   });
 
