@@ -117,9 +117,23 @@ export function unturned(turn: Rotation, vector: Triple): Triple {
 
 function about(axis: number, angle: number): Rotation {
   const [c, s] = [Math.cos(angle), Math.sin(angle)];
-  if (axis === 0) return [[1, 0, 0], [0, c, -s], [0, s, c]]; // biome-ignore format: a matrix
-  if (axis === 1) return [[c, 0, s], [0, 1, 0], [-s, 0, c]]; // biome-ignore format: a matrix
-  return [[c, -s, 0], [s, c, 0], [0, 0, 1]]; // biome-ignore format: a matrix
+  if (axis === 0)
+    return [
+      [1, 0, 0],
+      [0, c, -s],
+      [0, s, c],
+    ];
+  if (axis === 1)
+    return [
+      [c, 0, s],
+      [0, 1, 0],
+      [-s, 0, c],
+    ];
+  return [
+    [c, -s, 0],
+    [s, c, 0],
+    [0, 0, 1],
+  ];
 }
 
 function times(a: Rotation, b: Rotation): Rotation {
