@@ -1,6 +1,6 @@
 import type { Page } from "@playwright/test";
 import { expect, ownBoard, test } from "../support/journey";
-import { expectAccessible } from "../support/journey-axe";
+import { expectAccessible, expectReadable } from "../support/journey-axe";
 import { labelOf } from "../support/journey-papers";
 import { BOARD_SCENES, drawingDesk, printing, type Scene } from "../support/journey-scenes";
 import { allSaved, openBrindle, settled } from "../support/journey-sheet";
@@ -15,10 +15,16 @@ const MINUTES = 60_000;
 const deskColour = (page: Page) =>
   page.evaluate(() => getComputedStyle(document.body).backgroundColor);
 
-async function lookOver(page: Page, { name, enter, leave }: Scene, where = ""): Promise<void> {
+/** The whole look by day; by night, which changes colours alone, a look at these. */
+const LOOK = { light: expectAccessible, dark: expectReadable } as const;
+
+type Look = (page: Page, scene: string) => Promise<void>;
+
+async function lookOver(page: Page, scene: Scene, look: Look, where = ""): Promise<void> {
+  const { name, enter, leave } = scene;
   await test.step(name, async () => {
     await enter(page);
-    await expectAccessible(page, `${name}${where}`);
+    await look(page, `${name}${where}`);
     await leave(page);
   });
 }
@@ -43,21 +49,23 @@ for (const colorScheme of THEMES) {
     test.setTimeout(5 * MINUTES); // one page goes through them all
     const page = await newcomer({ colorScheme });
     await openBrindle(page, board.url);
-    for (const scene of BOARD_SCENES) await lookOver(page, scene);
+    const look = LOOK[colorScheme];
+    for (const scene of BOARD_SCENES) await lookOver(page, scene, look);
 
     const shows = page.getByRole("button", { name: /^Show where: / });
     const count = await shows.count();
     expect(count).toBeGreaterThanOrEqual(3);
     for (let at = 0; at < count; at += 1) {
       const show = shows.nth(at);
-      await lookOver(page, {
+      const pointed = {
         name: `remark ${at + 1} pointed out`,
         enter: () => show.click(),
         leave: () => show.click(),
-      });
+      };
+      await lookOver(page, pointed, look);
     }
     for (const fold of await page.locator("aside summary").all()) await fold.click();
-    await expectAccessible(page, "every fold of the margin open");
+    await look(page, "every fold of the margin open");
   });
 }
 
@@ -86,11 +94,12 @@ for (const [name, viewport] of [
       const page = await newcomer({ viewport, colorScheme, hasTouch: true });
       const widest = () => page.evaluate(() => document.documentElement.scrollWidth);
       const fits = async () => expect(await widest()).toBeLessThanOrEqual(viewport.width);
+      const look = LOOK[colorScheme];
       await page.goto(board.url);
-      await expectAccessible(page, `the start page on ${name}`);
+      await look(page, `the start page on ${name}`);
       await fits();
       await openBrindle(page, board.url);
-      await expectAccessible(page, `the board on ${name}`);
+      await look(page, `the board on ${name}`);
       await fits();
       await expect(page.getByRole("button", { name: /^Print/ })).toBeInViewport();
       await expect(labelOf(page, 1)).toBeInViewport();
@@ -98,6 +107,7 @@ for (const [name, viewport] of [
         await lookOver(
           page,
           { ...scene, enter: (of) => scene.enter(of).then(fits) },
+          look,
           ` on ${name}`,
         );
       }
@@ -106,13 +116,13 @@ for (const [name, viewport] of [
       await fold.click();
       await expect(fold).toHaveAttribute("aria-expanded", "true");
       await expect(page.getByRole("radio", { name: "trade" })).toBeInViewport();
-      await expectAccessible(page, `the margin drawn out on ${name}`);
+      await look(page, `the margin drawn out on ${name}`);
       await fits();
       await page
         .getByRole("button", { name: /^Show where: / })
         .first()
         .click();
-      await expectAccessible(page, `a remark pointed out on ${name}`);
+      await look(page, `a remark pointed out on ${name}`);
       await fits();
     });
   }
