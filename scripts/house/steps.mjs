@@ -7,6 +7,9 @@ import { NOTHING, playwrightTally, vitestTally } from "./tally.mjs";
 const REPORTS = "test-results/verify";
 const NEXT = "next/dist/bin/next";
 
+/** In milliseconds. Ten minutes on two free cores; a busy machine must not turn that into a failure. */
+const JOURNEYS_AT_MOST = 40 * 60_000;
+
 /**
  * What is looked at, cheapest first. Each step answers with an exit code, what was said, and, where
  * tests ran, how many: a step that is not a test counts as one failed when it fails.
@@ -66,7 +69,7 @@ const JOURNEYS = {
     const ran = await run(
       process.execPath,
       ["node_modules/@playwright/test/cli.js", "test", "--reporter=list,json"],
-      { env: { PLAYWRIGHT_JSON_OUTPUT_NAME: report } },
+      { env: { PLAYWRIGHT_JSON_OUTPUT_NAME: report }, timeout: JOURNEYS_AT_MOST },
     );
     return { ...ran, tally: playwrightTally(report) };
   },
