@@ -335,6 +335,23 @@ export function unmark(
   return views.reduce((rest, view) => changeMarks(rest, name, view, without), from);
 }
 
+/** Marks of one panel placed as exactly as a share of a leg, in both views. */
+export function placedTo(
+  from: Walk,
+  name: PanelName,
+  joints: readonly JointName[],
+  share: number,
+): Walk {
+  const vague = (marks: ViewMarks) =>
+    Object.fromEntries(
+      Object.entries(marks).map(([joint, mark]) => [
+        joint,
+        joints.includes(joint as JointName) ? { ...mark, precision: share * LEG } : mark,
+      ]),
+    );
+  return VIEWS.reduce((rest, view) => changeMarks(rest, name, view, vague), from);
+}
+
 /** The walk without one of its panels. */
 export function without(from: Walk, name: PanelName): Walk {
   return { ...from, panels: from.panels.filter(({ id }) => id !== name) };

@@ -60,11 +60,17 @@ function judge(study: Study, step: Step): Finding {
   }
   const [worst] = read
     .filter(({ broken }) => broken !== null)
-    .toSorted((a, b) => greatestFirst(a.broken?.by ?? 0, b.broken?.by ?? 0));
+    .toSorted((a, b) => gravestFirst(a.broken, b.broken));
   if (worst !== undefined) return remarkOn(study, side, worst);
   const { point } = atPassing;
   const measured = { value: point.y, plusMinus: point.plusMinus, unit: "leg" } as const;
   return sound({ check: "clearance", side, panels: swing }, measured);
+}
+
+/** By level, then by how far beyond: each is counted from its own limit, so that alone would not do. */
+function gravestFirst(a: Swung["broken"], b: Swung["broken"]): number {
+  const shows = (one: Swung["broken"]) => (one?.level === "shows" ? 1 : 0);
+  return shows(b) - shows(a) || greatestFirst(a?.by ?? 0, b?.by ?? 0);
 }
 
 /** Mid swing: the poses between the foot's leaving and its landing. */

@@ -124,7 +124,7 @@ function leaving(study: Study, step: Step, side: Side): Finding {
     .map((panel) => toeOverHeel(study, panel, side));
   const read = peeling.filter((found) => found !== null);
   const worst = read.reduce<ToeOverHeel | null>(
-    (most, found) => (most === null || found.measured.value > most.measured.value ? found : most),
+    (most, found) => (most === null || surely(found) > surely(most) ? found : most),
     null,
   );
   if (worst !== null) {
@@ -133,6 +133,11 @@ function leaving(study: Study, step: Step, side: Side): Finding {
   }
   if (worst === null || read.length < peeling.length) return cannotTell(about, needsFoot(side));
   return sound(about, worst.measured);
+}
+
+/** How far the toe is over the heel at least. Leg lengths. */
+function surely({ measured: { value, plusMinus } }: ToeOverHeel): number {
+  return value - plusMinus;
 }
 
 function toeFirst(study: Study, side: Side, { panel, measured, joints }: ToeOverHeel): Remark {

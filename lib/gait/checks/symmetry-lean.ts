@@ -1,7 +1,7 @@
 import type { JointName, Side } from "../../body";
 import { rootSumSquare } from "../../geometry";
 import { STEP_POSES, type StepPose } from "../../motion";
-import { clearlyBeyond } from "../beyond";
+import { clearlyBeyond, greatestFirst } from "../beyond";
 import type { Reading, Remark } from "../finding";
 import { frontMark } from "../front-mark";
 import { LEAN_LIMITS, LEAN_SOURCE } from "../methods/symmetry";
@@ -52,11 +52,16 @@ export function leanPart(study: Study, { first, second }: Stride): Part {
     blind.length > 0 || read.length === 0 ? cannotTell({ ...about, panels: blind }, NEEDS) : null;
   const [farthest] = read.toSorted(
     (a, b) =>
-      Math.abs(b.lean.value) - Math.abs(a.lean.value) || a.panels[0].frame - b.panels[0].frame,
+      greatestFirst(surely(a.lean), surely(b.lean)) || a.panels[0].frame - b.panels[0].frame,
   );
   if (farthest === undefined) return { remark: null, open, sound: null };
   const even = sound({ ...about, panels: farthest.panels }, farthest.lean);
   return { remark: remarkOn(study, farthest), open, sound: even };
+}
+
+/** How far the shoulders lean at least. */
+function surely({ value, plusMinus }: Reading): number {
+  return Math.abs(value) - plusMinus;
 }
 
 function pairOf(

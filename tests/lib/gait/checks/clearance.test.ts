@@ -40,6 +40,13 @@ describe("the swing toe", () => {
     },
   );
 
+  it("is told where it shows, not where it is farther beyond a lesser limit", () => {
+    const exact = lift(walk({ precision: 0 }), "left passing", FOOT, -0.021 - 0.12);
+    const upAt = 0.12 * Math.sin(Math.PI * 0.75); // where the built walk has the foot at its up
+    const both = lift(exact, "left up", FOOT, -0.0195 - upAt);
+    expect(toLeft(both)).toMatchObject({ level: "shows", panels: ["left passing"] });
+  });
+
   it("is lifted high at 18 % of a leg, unless the walk is a march or a sneak", () => {
     expect(toLeft(toeAt(0.18))).toMatchObject({
       level: "may-show",

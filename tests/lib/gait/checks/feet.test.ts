@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { JointName, Side } from "../../../../lib/body";
 import { type CheckId, type Finding, reviewWalk, type Walk } from "../../../../lib/gait";
-import { lift, unmark, walk, withPanel } from "../../../support/walk";
+import { lift, placedTo, unmark, walk, withPanel } from "../../../support/walk";
 
 const foot = (side: Side) =>
   (["ankle", "heel", "ball", "toe"] as const).map((part): JointName => `${side}-${part}`);
@@ -120,6 +120,15 @@ describe("the roll of the foot", () => {
     const late = lift(walk(), "right contact", ["left-ball", "left-toe"], 0.12);
     expect(remarks(late, "foot-roll")).toMatchObject([
       { title: "Left foot leaves toe first", panels: ["right contact"] },
+    ]);
+  });
+
+  it("names the pose where it surely leaves first, not one that was marked too vaguely to say", () => {
+    const toe = ["left-ball", "left-toe"] as const;
+    const pulled = lift(lift(walk(), "left up", toe, 0.06), "right contact", toe, 0.16);
+    const vague = placedTo(pulled, "right contact", toe, 0.1);
+    expect(remarks(vague, "foot-roll")).toMatchObject([
+      { title: "Left foot leaves toe first", panels: ["left up"] },
     ]);
   });
 

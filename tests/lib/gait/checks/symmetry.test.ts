@@ -3,7 +3,7 @@ import { type Finding, reviewWalk, type Walk, type Yardstick } from "../../../..
 import strides from "../../../reference/captured-strides.json";
 import leans from "../../../reference/shoulder-leans.json";
 import { capturedWalk } from "../../../support/captured";
-import { lift, type PanelName, unmark, walk } from "../../../support/walk";
+import { lift, type PanelName, placedTo, unmark, walk } from "../../../support/walk";
 
 const DEGREE = Math.PI / 180;
 const SPAN = 79.8 / 420; // leg lengths between the built walk's shoulders, seen from the front
@@ -74,6 +74,12 @@ describe("the swing of the shoulders", () => {
     };
     expect(vague(0)).toEqual(["remark"]);
     expect(vague(0.01)).toEqual(["sound"]);
+  });
+
+  it("speaks of the pose that surely leans, not of one that was marked too vaguely to say", () => {
+    const leans = tilted(tilted(bothDowns(14, 14), "left up", "left", 20), "right up", "left", 20);
+    const vague = placedTo(leans, "right up", ["left-shoulder", "right-shoulder"], 0.2);
+    expect(remark(vague)).toMatchObject({ panels: ["left down", "right down"] });
   });
 
   it("needs the shoulders from the front, in the same pose of both steps", () => {
