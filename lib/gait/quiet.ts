@@ -19,7 +19,6 @@ export type QuietTopic =
   | "gaps:sides"
   | "symmetry"
   | "hitch"
-  | "hitch:lows"
   | "opposition"
   | "tempo"
   | "width"
@@ -62,7 +61,6 @@ const NOT_JUDGED: Readonly<Record<WalkKind, readonly Quieted[]>> = {
       "hip-order",
       "a double bounce sinks twice a step, so its poses have another order",
     ),
-    quiet("hitch", "hitch:lows", "a double bounce has two lows a step"),
   ],
   march: [
     quiet("clearance", "clearance", "a march lifts its feet high"),

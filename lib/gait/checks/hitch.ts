@@ -2,20 +2,20 @@ import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
 import type { Finding, Reading, Remark, Spot } from "../finding";
 import { placeOf } from "../ground-mark";
-import type { HipHeight } from "../hip-height";
 import { hipsAlong, ONE_HIP_ALONG } from "../hips-along";
-import { BACKWARD, COUNTS_FROM, HITCH_SOURCE, LOWS } from "../methods/hitch";
+import { BACKWARD, BOUNCE_SOURCE, HITCH_SOURCE, LOWS, lowsAsked } from "../methods/hitch";
 import { isQuiet } from "../quiet";
 import type { Step } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
-import { percent, sided } from "../words";
+import { listed, percent, sided } from "../words";
 import { cannotTell, NEEDS_A_STEP, sound } from "./answers";
+import { lowsIn, mostLows, type Posed, rises } from "./hip-lows";
 
 /**
- * Do the hips go smoothly between the poses: down and up once a step, and forward all the time? The
- * in-betweens never go beyond the poses in height, so a low too many is one of the poses, and so is a
- * step back.
+ * Do the hips go smoothly between the poses: down and up once a step, in a double bounce twice, and forward
+ * all the time? The in-betweens never go beyond the poses in height, so a low too many is one of the poses, and
+ * so is a step back.
  *
  * Shapes:  one answer a step
  * Units:   leg lengths; lows are counted
@@ -29,11 +29,6 @@ export function hitch(study: Study): readonly Finding[] {
     return [cannotTell({ check: "hitch", side: null, panels: [] }, NEEDS_A_STEP)];
   }
   return steps.flatMap((step) => judge(study, step));
-}
-
-interface Posed {
-  readonly panel: WalkPanel;
-  readonly hip: HipHeight;
 }
 
 function judge(study: Study, step: Step): Finding[] {
@@ -53,48 +48,46 @@ function judge(study: Study, step: Step): Finding[] {
   return told.length > 0 ? told : [sound(about, lows)];
 }
 
-/** The lows of a step, in order: where a fall that counts ends in a rise that counts. */
-function lowsIn(posed: readonly Posed[]): readonly Posed[] {
-  const lows: Posed[] = [];
-  let [low, high] = [posed[0], posed[0]];
-  let falls = true; // as it comes out of the step before
-  for (const one of posed) {
-    if (low === undefined || high === undefined) break;
-    if (rises(high, one)) high = one;
-    if (rises(one, low)) low = one;
-    if (falls && counts(low, one)) {
-      lows.push(low);
-      [falls, high] = [false, one];
-    } else if (!falls && counts(one, high)) {
-      [falls, low] = [true, one];
-    }
-  }
-  return lows;
-}
-
-function rises(from: Posed, to: Posed): boolean {
-  return to.hip.value > from.hip.value;
-}
-
-/** Whether the second stands higher than the first by more than what a height is exact to. */
-function counts(from: Posed, to: Posed): boolean {
-  const plusMinus = rootSumSquare(from.hip.plusMinus, to.hip.plusMinus);
-  return clearlyBeyond(to.hip.value - from.hip.value, plusMinus, COUNTS_FROM);
-}
-
 function lowsOf(study: Study, step: Step, posed: readonly Posed[]): Remark | null {
-  if (isQuiet(study.walk.kind, "hitch:lows")) return null;
   const lows = lowsIn(posed);
-  const extra = lows[LOWS];
-  if (extra === undefined) return null;
+  const limit = lowsAsked(study.walk.kind);
+  const extra = lows[limit];
+  if (extra === undefined) return tooFew(study, step, posed, lows);
   const at = posed.indexOf(extra);
   const before = posed[at - 1]?.panel ?? extra.panel;
   const measured = { value: lows.length, plusMinus: 0, unit: "times" } as const;
+  const often = TIMES[lows.length] ?? `${lows.length} times`;
+  const passes =
+    limit === LOWS.once ? "once a step passes as a walk" : "a double bounce sinks twice";
   return remarkOn(study, step, [before, extra.panel], {
     measured,
-    limit: LOWS,
-    title: "Hips sink twice",
-    why: `In the ${sided(step.weightOn, "step")} the hips sink ${lows.length} times, at frames ${lows.map(({ panel }) => panel.frame).join(" and ")}; once a step passes as a walk. The step may be seen to hitch at frame ${extra.panel.frame}.`,
+    limit,
+    title: `Hips sink ${often}`,
+    why: `In the ${sided(step.weightOn, "step")} the hips sink ${often}, at frames ${listed(lows.map(({ panel }) => `${panel.frame}`))}; ${passes}. The step may be seen to hitch at frame ${extra.panel.frame}.`,
+    source: limit === LOWS.once ? HITCH_SOURCE : BOUNCE_SOURCE,
+  });
+}
+
+const TIMES: readonly string[] = ["never", "once", "twice"];
+
+/** A double bounce that sinks but once. Hips that do not sink at all are level, which hip-range tells. */
+function tooFew(
+  study: Study,
+  step: Step,
+  posed: readonly Posed[],
+  lows: readonly Posed[],
+): Remark | null {
+  const limit = lowsAsked(study.walk.kind);
+  const [low] = lows;
+  if (low === undefined || mostLows(posed) >= limit) return null;
+  const high = posed.reduce((top, one) => (rises(top, one) ? one : top), low);
+  const panels = [low.panel, high.panel].toSorted((a, b) => a.frame - b.frame);
+  return remarkOn(study, step, panels, {
+    measured: { value: LOWS.once, plusMinus: 0, unit: "times" },
+    limit,
+    title: "Hips sink but once",
+    why: `In the ${sided(step.weightOn, "step")} the hips sink once, at frame ${low.panel.frame}; a double bounce sinks twice. The step may read as a plain one.`,
+    source: BOUNCE_SOURCE,
   });
 }
 
@@ -111,6 +104,7 @@ function backOf(study: Study, step: Step, panels: readonly WalkPanel[]): Remark 
   return remarkOn(study, step, [before, panel], {
     measured: back,
     limit: BACKWARD,
+    source: HITCH_SOURCE,
     title: "Hips go back",
     why: `From frame ${before.frame} to ${panel.frame} the hips go back by ${percent(back)} of a leg over the ground; up to ${percent({ value: BACKWARD, plusMinus: 0 })} passes. Between the two poses the body may be seen to hitch.`,
   });
@@ -141,13 +135,14 @@ interface Told {
   readonly limit: number;
   readonly title: string;
   readonly why: string;
+  readonly source: string;
 }
 
 function remarkOn(
   study: Study,
   step: Step,
   panels: readonly WalkPanel[],
-  { measured, limit, title, why }: Told,
+  { measured, limit, title, why, source }: Told,
 ): Remark {
   return {
     kind: "remark",
@@ -162,8 +157,8 @@ function remarkOn(
     expected: { value: limit, plusMinus: 0, unit: measured.unit },
     title,
     why,
-    source: HITCH_SOURCE,
-    beyond: (measured.value - limit) / limit,
+    source,
+    beyond: Math.abs(measured.value - limit) / limit,
   };
 }
 

@@ -1,21 +1,28 @@
 import type { Method } from "../method";
-import { YARDSTICKS } from "../walk";
+import { type WalkKind, YARDSTICKS } from "../walk";
 
 /** A rise or fall that counts as one, beyond the ± of the heights: what a placed figure is exact to. Leg lengths. */
 export const COUNTS_FROM = 0.005;
-/** A step has one low; another makes it sink twice. */
-export const LOWS = 1;
+/** A step has one low, a double bounce two. */
+export const LOWS = { once: 1, twice: 2 } as const;
+
+/** How often the hips are to sink in a step of this kind of walk. */
+export function lowsAsked(kind: WalkKind): number {
+  return kind === "double-bounce" ? LOWS.twice : LOWS.once;
+}
 /** How far the hips may go back between two poses. Leg lengths: as `COUNTS_FROM`. */
 export const BACKWARD = 0.005;
 
 export const HITCH_SOURCE =
   "28 steps of six captured walks, from four poses each: every one has one low and one high, and none goes back";
+export const BOUNCE_SOURCE =
+  "common practice, no source: a double bounce goes by that name because it sinks twice a step";
 
 export const hitchMethod: Method = {
   check: "hitch",
   asks: "Do the hips sink and rise once a step, and always go forward?",
   measures:
-    "Reads the hips in every pose. The in-betweens rise and fall only between the poses and never beyond them, so their lows and highs are those of the poses; they are counted from one contact to the next.",
+    "Reads the hips in every pose. The in-betweens rise and fall only between the poses and never beyond them, so their lows and highs are those of the poses; they are counted from one contact to the next: once in any walk, twice in a double bounce, which is also told where it sinks but once.",
   formula: [
     `a low = a pose whose hips stand lower than those before and after it by more than ${COUNTS_FROM} + ±`,
     "lows = how many of them lie from the contact up to the next",
@@ -28,11 +35,21 @@ export const hitchMethod: Method = {
       yardsticks: YARDSTICKS,
       level: "may-show",
       fires: "above",
-      value: LOWS,
+      value: LOWS.once,
       unit: "times",
       source: HITCH_SOURCE,
       tripRate: 0,
     },
+    ...(["above", "below"] as const).map((fires) => ({
+      of: "lows of the hips in a step of a double bounce",
+      yardsticks: YARDSTICKS,
+      level: "may-show" as const,
+      fires,
+      value: LOWS.twice,
+      unit: "times" as const,
+      source: BOUNCE_SOURCE,
+      tripRate: null,
+    })),
     {
       of: "hips going back from one pose to the next",
       yardsticks: YARDSTICKS,

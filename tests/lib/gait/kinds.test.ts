@@ -63,10 +63,10 @@ describe("a free walk", () => {
 describe("a double bounce", () => {
   it("has an order of heights of its own, which its own step is the rule of", () => {
     const bounce = walk({ kind: "double-bounce" });
-    const low = { up: -0.05 };
-    const even = carry(carry(bounce, "left passing", low), "right passing", low);
+    const low = { up: -0.06 };
+    const even = carry(carry(bounce, "left up", low), "right up", low);
     expect(reviewWalk(even, "this-walk").remarks).toEqual([]);
-    const once = raise(even, "right up", 0.06);
+    const once = raise(even, "right passing", -0.06);
     const { remarks, quieted } = reviewWalk(once, "this-walk");
     expect(remarks.map(({ check }) => check)).toContain("hip-order");
     expect(quieted.map(({ check }) => check)).not.toContain("hip-order");

@@ -28,9 +28,25 @@ describe("the hips between the poses", () => {
     });
   });
 
-  it("may sink twice in a double bounce", () => {
+  it("are to sink twice in a double bounce, and are told where they do so but once", () => {
     const judged = raise(walk({ kind: "double-bounce" }), "left up", -0.06);
-    expect(told(judged).map(({ kind }) => kind)).toEqual(["sound", "sound"]);
+    expect(told(judged)).toMatchObject([
+      { kind: "sound", side: "left", measured: { value: 2, unit: "times" } },
+      {
+        kind: "remark",
+        side: "right",
+        level: "may-show",
+        panels: ["right down", "right up"],
+        measured: { value: 1, unit: "times" },
+        expected: { value: 2 },
+        title: "Hips sink but once",
+      },
+    ]);
+  });
+
+  it("are not said to sink but once where coarse marks leave a second low open", () => {
+    const coarse = raise(walk({ kind: "double-bounce", precision: 0.03 }), "left up", -0.02);
+    expect(told(coarse)[0]?.kind).toBe("sound");
   });
 
   it("count no low that is less deep than heights are exact", () => {
