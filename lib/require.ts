@@ -1,8 +1,12 @@
-/** Guards for callers' mistakes. Messages read: who needs what, got what. */
+/**
+ * Guards for callers' mistakes. Messages read: who needs what, got what. They stand in the innermost loops, so
+ * names are walked without a list of them being made.
+ */
 
 /** Errors: TypeError or RangeError unless every value is a finite number above zero. */
 export function requirePositive(who: string, values: Readonly<Record<string, number>>): void {
-  for (const [name, value] of Object.entries(values)) {
+  for (const name in values) {
+    const value = values[name] ?? Number.NaN;
     if (!(Number.isFinite(value) && value > 0)) {
       throw new RangeError(`${who} needs ${name} above 0, got ${value}`);
     }
@@ -11,8 +15,10 @@ export function requirePositive(who: string, values: Readonly<Record<string, num
 
 /** Errors: RangeError unless the value is a finite number. */
 export function requireFinite(who: string, values: Readonly<Record<string, number>>): void {
-  for (const [name, value] of Object.entries(values)) {
-    if (!Number.isFinite(value))
+  for (const name in values) {
+    const value = values[name] ?? Number.NaN;
+    if (!Number.isFinite(value)) {
       throw new RangeError(`${who} needs a finite ${name}, got ${value}`);
+    }
   }
 }

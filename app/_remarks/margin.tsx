@@ -39,7 +39,9 @@ export function Margin({ keys, signs, Acts, children }: MarginProps) {
     <section className={styles.margin} aria-labelledby={headingId}>
       <header className={styles.head}>
         <h2 id={headingId}>{words.heading}</h2>
-        <p className={styles.counts}>{marginSummary({ ...review, toRedraw }, mood)}</p>
+        <p className={styles.counts}>
+          {marginSummary({ remarks: review.remarks, kept: review.kept, toRedraw }, mood)}
+        </p>
       </header>
       <YardstickPicker />
       {review.quieted.length > 0 && (

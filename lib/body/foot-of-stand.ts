@@ -2,6 +2,7 @@ import { rootSumSquare } from "../geometry";
 import { type LimbJoint, SIDES, type Side } from "./joint";
 import type { Mark, ViewMarks } from "./mark";
 import { markOf } from "./mark-of";
+import { limbJoint } from "./side";
 
 /**
  * How exactly a joint is known that follows from the stand's foot instead of being marked: a share
@@ -25,23 +26,23 @@ export function withFootOfStand(marks: ViewMarks, stand: ViewMarks, legUnits: nu
 }
 
 function followers(marks: ViewMarks, stand: ViewMarks, side: Side, legUnits: number) {
-  const heel = markOf(marks, `${side}-heel`);
-  const toe = markOf(marks, `${side}-toe`);
-  const standHeel = markOf(stand, `${side}-heel`);
-  const standToe = markOf(stand, `${side}-toe`);
+  const heel = markOf(marks, limbJoint(side, "heel"));
+  const toe = markOf(marks, limbJoint(side, "toe"));
+  const standHeel = markOf(stand, limbJoint(side, "heel"));
+  const standToe = markOf(stand, limbJoint(side, "toe"));
   if (heel === null || toe === null || standHeel === null || standToe === null) return [];
   const turn = direction(heel, toe) - direction(standHeel, standToe);
   if (!Number.isFinite(turn)) return [];
   return FOLLOWS.flatMap((joint): [string, Mark][] => {
-    const model = markOf(stand, `${side}-${joint}`);
-    if (model === null || markOf(marks, `${side}-${joint}`) !== null) return [];
+    const model = markOf(stand, limbJoint(side, joint));
+    if (model === null || markOf(marks, limbJoint(side, joint)) !== null) return [];
     const from = { x: model.x - standHeel.x, y: model.y - standHeel.y };
     const mark: Mark = {
       x: heel.x + from.x * Math.cos(turn) - from.y * Math.sin(turn),
       y: heel.y + from.x * Math.sin(turn) + from.y * Math.cos(turn),
       precision: rootSumSquare(heel.precision, FOOT_MODEL_PRECISION * legUnits),
     };
-    return [[`${side}-${joint}`, mark]];
+    return [[limbJoint(side, joint), mark]];
   });
 }
 

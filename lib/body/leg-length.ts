@@ -3,6 +3,7 @@ import { SIDES, type Side } from "./joint";
 import type { PoseMarks, ViewMarks } from "./mark";
 import { markOf } from "./mark-of";
 import { PANEL } from "./panel-space";
+import { limbJoint } from "./side";
 
 /**
  * How long the figure's leg is on the paper, hip joint to sole: what every distance on the ground
@@ -129,7 +130,7 @@ function isOneSize({ side, front }: PoseMarks, poses: readonly PoseMarks[]): boo
 function legOfStand(marks: ViewMarks): Length | null {
   const legs = SIDES.flatMap((side) => {
     const limb = limbTo(marks, side, "ankle");
-    const ankle = markOf(marks, `${side}-ankle`);
+    const ankle = markOf(marks, limbJoint(side, "ankle"));
     if (limb === null || ankle === null) return [];
     const sole = soleUnder(marks, side);
     return [
@@ -152,7 +153,7 @@ function meanLeg(legs: readonly Length[]): Length {
 /** A foot stands on its lowest mark; where none is marked, on the ground line. */
 function soleUnder(marks: ViewMarks, side: Side): { y: number; precision: number } {
   const soles = (["heel", "ball", "toe"] as const)
-    .map((joint) => markOf(marks, `${side}-${joint}`))
+    .map((joint) => markOf(marks, limbJoint(side, joint)))
     .filter((mark) => mark !== null);
   return soles.reduce<{ y: number; precision: number }>(
     (lowest, mark) => (mark.y > lowest.y ? mark : lowest),
@@ -168,9 +169,9 @@ function limbs(marks: ViewMarks, end: LegEnd): Length[] {
 
 /** Hip to knee and knee to the end that was marked. */
 function limbTo(marks: ViewMarks, side: Side, end: LegEnd): Length | null {
-  const hip = markOf(marks, `${side}-hip`);
-  const knee = markOf(marks, `${side}-knee`);
-  const last = markOf(marks, `${side}-${end}`);
+  const hip = markOf(marks, limbJoint(side, "hip"));
+  const knee = markOf(marks, limbJoint(side, "knee"));
+  const last = markOf(marks, limbJoint(side, end));
   if (hip === null || knee === null || last === null) return null;
   const value = distance(hip, knee) + distance(knee, last);
   if (!(value > 0)) return null;

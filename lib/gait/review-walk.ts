@@ -6,15 +6,15 @@ import { type GapCell, gapRow } from "./gap-row";
 import { type HipCurve, hipCurve } from "./hip-curve";
 import { type Kept, keepOnPurpose, type Lapsed } from "./keep-on-purpose";
 import type { OnPurpose } from "./on-purpose";
-import type { PanelReading } from "./panel-readings";
+import { type PanelReading, panelReadings } from "./panel-readings";
 import type { Against } from "./pattern";
 import { type Quieted, quietedIn } from "./quiet";
 import { rankRemarks } from "./rank-remarks";
 import type { Step } from "./step";
 import { type StepReading, stepReading } from "./step-readings";
 import { type StrideReading, strideReadings } from "./stride-readings";
-import { studyWalk } from "./study";
-import type { Walk, Yardstick } from "./walk";
+import { type Study, studyWalk } from "./study";
+import type { Walk, WalkPanel, Yardstick } from "./walk";
 
 /** A walk read whole: what was measured, and what there is to say about it. */
 export interface Review {
@@ -67,12 +67,19 @@ export function reviewWalk(
   const findings = CHECKS.flatMap((check) => check(study));
   const told = rankRemarks(findings.filter((finding) => finding.kind === "remark"));
   const { open: remarks, kept, lapsed, settled } = keepOnPurpose(told, onPurpose);
+  const inSteps = whenAsked(() => study.steps.map((step) => stepReading(study, step)));
+  const inStrides = whenAsked(() => strideReadings(study));
+  const inPanels = whenAsked(() => readingsByPanel(study));
   return {
     yardstick,
     legLength: study.leg,
     steps: study.steps,
-    stepReadings: study.steps.map((step) => stepReading(study, step)),
-    strideReadings: strideReadings(study),
+    get stepReadings() {
+      return inSteps();
+    },
+    get strideReadings() {
+      return inStrides();
+    },
     findings,
     remarks,
     kept,
@@ -82,11 +89,30 @@ export function reviewWalk(
     quieted: quietedIn(walk.kind, yardstick),
     remarksByPanel: byPanel(walk, remarks, (remark) => remark),
     keptByPanel: byPanel(walk, kept, ({ remark }) => remark),
-    readingsByPanel: new Map(walk.panels.map((panel) => [panel.id, study.readingsOf(panel)])),
+    get readingsByPanel() {
+      return inPanels();
+    },
     hipCurve: hipCurve(study),
     gapRow: gapRow(study, remarks),
     footfalls: footfalls(study),
   };
+}
+
+/** Only tables show these, of one panel and its step: they are read when somebody looks. */
+function whenAsked<Told>(work: () => Told): () => Told {
+  let told: { readonly is: Told } | null = null;
+  return () => {
+    told ??= { is: work() };
+    return told.is;
+  };
+}
+
+function readingsByPanel(study: Study): Review["readingsByPanel"] {
+  return new Map(study.walk.panels.map((panel) => [panel.id, study.once(panel, readings)]));
+}
+
+function readings({ leg, walk, whole }: Study, panel: WalkPanel): readonly PanelReading[] {
+  return panelReadings(whole(panel), leg, walk.load ?? 0);
 }
 
 function byPanel<T>({ panels }: Walk, told: readonly T[], remarkOf: (one: T) => Remark) {

@@ -3,7 +3,6 @@ import type { NoReading } from "./answer";
 import type { Finding } from "./finding";
 import { placeOf } from "./ground-mark";
 import { type HipHeight, hipHeight } from "./hip-height";
-import { type PanelReading, panelReadings } from "./panel-readings";
 import { type Against, type Pattern, patternOf } from "./pattern";
 import { type GroundMark, seenMark } from "./seen-mark";
 import { findSteps, type Step } from "./step";
@@ -22,7 +21,8 @@ export interface Study {
   readonly steps: readonly Step[];
   /** Height of a panel's hips. */
   hipOf(panel: WalkPanel): HipHeight | NoReading;
-  readingsOf(panel: WalkPanel): readonly PanelReading[];
+  /** A panel with the ankles and balls that follow from the stand's foot. */
+  whole(panel: WalkPanel): WalkPanel;
   /** A mark of the side view in ground space, or null. */
   ground(panel: WalkPanel, joint: JointName): GroundMark | null;
   /** The same counted from the panel's middle: for what is compared within one panel, wherever it stands. */
@@ -53,7 +53,6 @@ interface Facts {
   /** The panel with the ankles and balls that follow from the stand's foot. */
   readonly whole: WalkPanel;
   readonly hip: HipHeight | NoReading;
-  readonly readings: readonly PanelReading[];
   /** Marks of the side view that were asked for, counted from the panel's middle. */
   readonly seen: Map<JointName, GroundMark | null>;
   /** By the work that was done. */
@@ -78,8 +77,7 @@ function factsOf(panel: WalkPanel, { leg, stand, load }: Measure): Facts {
     return known;
   const whole = legUnits === null || stand === null ? panel : withFoot(panel, stand, legUnits);
   const hip = hipHeight(whole, leg);
-  const readings = panelReadings(whole, leg, load);
-  const facts = { legUnits, load, stand, whole, hip, readings, seen: new Map(), told: new Map() };
+  const facts = { legUnits, load, stand, whole, hip, seen: new Map(), told: new Map() };
   factsByPanel.set(panel, facts);
   return facts;
 }
@@ -120,7 +118,7 @@ function readWalk(walk: Walk, yardstick: Yardstick): Study {
     leg,
     steps: findSteps(walk.panels),
     hipOf: (panel) => factsOf(panel, measure).hip,
-    readingsOf: (panel) => factsOf(panel, measure).readings,
+    whole: (panel) => factsOf(panel, measure).whole,
     ground(panel, joint) {
       const mark = seen(panel, joint);
       const place = placeOf(panel, walk);

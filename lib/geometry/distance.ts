@@ -1,6 +1,7 @@
 import type { Point } from "./point";
+import { rootSumSquare } from "./root-sum-square";
 
 /** How far two points lie apart, in the unit they are given in. */
 export function distance(a: Point, b: Point): number {
-  return Math.hypot(b.x - a.x, b.y - a.y);
+  return rootSumSquare(b.x - a.x, b.y - a.y);
 }

@@ -10,5 +10,7 @@
  */
 export function rootSumSquare(...parts: readonly number[]): number {
   // Plain squares: these are far from where `hypot` would save them, and it is many times slower.
-  return Math.sqrt(parts.reduce((sum, part) => sum + part * part, 0));
+  let sum = 0;
+  for (const part of parts) sum += part * part;
+  return Math.sqrt(sum);
 }

@@ -1,4 +1,4 @@
-import { otherSide, type Side } from "../../body";
+import { limbJoint, otherSide, type Side } from "../../body";
 import { rootSumSquare, type View } from "../../geometry";
 import { clearlyBeyond, greatestFirst } from "../beyond";
 import type { Reading } from "../finding";
@@ -105,7 +105,7 @@ function vote(study: Study, panel: WalkPanel): number {
 /** Where a foot is, by the marks that it and the other have; the mean of heel and toe where there is no ankle. */
 function footOf(study: Study, panel: WalkPanel, side: Side) {
   for (const parts of [["ankle"], ["heel", "toe"], ["heel"]] as const) {
-    const marks = parts.map((part) => study.seen(panel, `${side}-${part}`));
+    const marks = parts.map((part) => study.seen(panel, limbJoint(side, part)));
     const known = marks.filter((mark) => mark !== null);
     if (known.length < marks.length) continue;
     const mean = (of: (mark: (typeof known)[number]) => number) =>

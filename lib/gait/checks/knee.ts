@@ -3,6 +3,7 @@ import { clearlyBeyond, greatestFirst } from "../beyond";
 import type { Finding, Reading, Remark } from "../finding";
 import { BENDS_BACK, KNEE_SOURCE } from "../methods/knee";
 import { isQuiet } from "../quiet";
+import { kneeBend } from "../readings/joint-angles";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { capital, degrees } from "../words";
@@ -66,10 +67,8 @@ function isTooVague({ value, plusMinus }: Reading): boolean {
 }
 
 function bentBack(study: Study, panel: WalkPanel, side: Side): Reading | null {
-  const told = study
-    .readingsOf(panel)
-    .find((reading) => reading.id === "knee-bend" && reading.side === side)?.answer;
-  if (told?.kind !== "value") return null;
+  const told = kneeBend(study.whole(panel).marks.side, side);
+  if (told.kind !== "value") return null;
   return { value: -told.value, plusMinus: told.plusMinus, unit: "rad" };
 }
 

@@ -1,4 +1,12 @@
-import { type JointName, type Mark, markOf, type Side, type ViewMarks } from "../../body";
+import {
+  type JointName,
+  type LimbJoint,
+  limbJoint,
+  type Mark,
+  markOf,
+  type Side,
+  type ViewMarks,
+} from "../../body";
 import { distance, rootSumSquare } from "../../geometry";
 import { type Answer, answerOf } from "../answer";
 
@@ -9,7 +17,7 @@ import { type Answer, answerOf } from "../answer";
 
 /** Knee bend from the side: the thigh's lean less the shank's, so bent is positive, the wrong way negative. */
 export function kneeBend(marks: ViewMarks, side: Side): Answer {
-  const names: JointName[] = [`${side}-hip`, `${side}-knee`, `${side}-ankle`];
+  const names = limb(side, "hip", "knee", "ankle");
   return readAngle(marks, names, sideNeeds(side, "hip, knee and ankle"), ([hip, knee, ankle]) => ({
     value: leanForward(hip, knee) - leanForward(knee, ankle),
     plusMinus: rootSumSquare(slack(hip, knee), slack(knee, ankle)),
@@ -24,7 +32,7 @@ export function hipBend(marks: ViewMarks, side: Side): Answer {
   const trunk = trunkLean(marks);
   const needs = sideNeeds(side, "hip and knee, and the neck or a shoulder,");
   if (trunk.kind === "cannot-tell") return { kind: "cannot-tell", needs };
-  return readAngle(marks, [`${side}-hip`, `${side}-knee`], needs, ([hip, knee]) => ({
+  return readAngle(marks, limb(side, "hip", "knee"), needs, ([hip, knee]) => ({
     value: leanForward(hip, knee) + trunk.value,
     plusMinus: rootSumSquare(slack(hip, knee), trunk.plusMinus),
   }));
@@ -35,7 +43,7 @@ export function ankleBend(marks: ViewMarks, side: Side): Answer {
   const pitch = footPitch(marks, side);
   const needs = sideNeeds(side, "knee, ankle, heel and ball or toe");
   if (pitch.kind === "cannot-tell") return { kind: "cannot-tell", needs };
-  return readAngle(marks, [`${side}-knee`, `${side}-ankle`], needs, ([knee, ankle]) => ({
+  return readAngle(marks, limb(side, "knee", "ankle"), needs, ([knee, ankle]) => ({
     value: pitch.value - leanForward(knee, ankle),
     plusMinus: rootSumSquare(slack(knee, ankle), pitch.plusMinus),
   }));
@@ -43,7 +51,7 @@ export function ankleBend(marks: ViewMarks, side: Side): Answer {
 
 /** Elbow bend from the side: the forearm's lean less the upper arm's; bent is positive. */
 export function elbowBend(marks: ViewMarks, side: Side): Answer {
-  const names: JointName[] = [`${side}-shoulder`, `${side}-elbow`, `${side}-wrist`];
+  const names = limb(side, "shoulder", "elbow", "wrist");
   const needs = sideNeeds(side, "shoulder, elbow and wrist");
   return readAngle(marks, names, needs, ([shoulder, elbow, wrist]) => ({
     value: leanForward(elbow, wrist) - leanForward(shoulder, elbow),
@@ -54,8 +62,8 @@ export function elbowBend(marks: ViewMarks, side: Side): Answer {
 /** Foot pitch from the side: heel to ball over the ground, or heel to toe; toe up is positive. */
 export function footPitch(marks: ViewMarks, side: Side): Answer {
   const needs = sideNeeds(side, "heel and ball or toe");
-  const front: JointName = markOf(marks, `${side}-ball`) === null ? `${side}-toe` : `${side}-ball`;
-  return readAngle(marks, [`${side}-heel`, front], needs, ([heel, tip]) => ({
+  const front = markOf(marks, limbJoint(side, "ball")) === null ? "toe" : "ball";
+  return readAngle(marks, limb(side, "heel", front), needs, ([heel, tip]) => ({
     value: Math.atan2(heel.y - tip.y, tip.x - heel.x),
     plusMinus: slack(heel, tip),
   }));
@@ -107,6 +115,10 @@ function readAngle(
   if (second === undefined || third === undefined) return { kind: "cannot-tell", needs };
   const { value, plusMinus } = read([first, second, third]);
   return answerOf(turned(value), plusMinus, "rad", needs);
+}
+
+function limb(side: Side, ...joints: readonly LimbJoint[]): readonly JointName[] {
+  return joints.map((joint) => limbJoint(side, joint));
 }
 
 function sideNeeds(side: Side, what: string): string {
