@@ -7,6 +7,7 @@ import { fixGaps } from "./fixes/fix-gaps";
 import { fixHips } from "./fixes/fix-hips";
 import { fixKnee } from "./fixes/fix-knee";
 import { fixLabels } from "./fixes/fix-labels";
+import { fixLeadIn } from "./fixes/fix-lead-in";
 import { fixLimbs } from "./fixes/fix-limbs";
 import { fixLoop } from "./fixes/fix-loop";
 import { fixMissing } from "./fixes/fix-missing";
@@ -53,7 +54,7 @@ const FIXES: Readonly<
   width: fixWidth,
   views: fixViews,
   sides: fixSides,
-  "lead-in": null,
+  "lead-in": fixLeadIn,
 };
 
 /** Whether anything is known that may settle a remark of this check. */

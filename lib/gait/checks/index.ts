@@ -7,6 +7,7 @@ import { hipOrder } from "./hip-order";
 import { hipRange } from "./hip-range";
 import { hitch } from "./hitch";
 import { knee } from "./knee";
+import { leadIn } from "./lead-in";
 import { limbLength } from "./limb-length";
 import { loop } from "./loop";
 import { missingPose } from "./missing-pose";
@@ -48,4 +49,5 @@ export const CHECKS: readonly Check[] = [
   width,
   views,
   sides,
+  leadIn,
 ];

@@ -7,6 +7,7 @@ import { hipOrderMethod } from "./hip-order";
 import { hipRangeMethod } from "./hip-range";
 import { hitchMethod } from "./hitch";
 import { kneeMethod } from "./knee";
+import { leadInMethod } from "./lead-in";
 import { limbLengthMethod } from "./limb-length";
 import { loopMethod } from "./loop";
 import { missingPoseMethod } from "./missing-pose";
@@ -48,4 +49,5 @@ export const METHODS: readonly Method[] = [
   widthMethod,
   viewsMethod,
   sidesMethod,
+  leadInMethod,
 ];

@@ -1,6 +1,7 @@
 import { reviewWalk } from "../../../lib/gait";
 import { BODY_FAULTS } from "../faults-of-body";
 import { GROUND_FAULTS, ROLL_FAULTS, SHAPE_FAULTS } from "../faults-of-feet";
+import { LEAD_IN_FAULTS } from "../faults-of-lead-in";
 import { MOTION_FAULTS } from "../faults-of-motion";
 import { READING_FAULTS } from "../faults-of-readings";
 import { GAPS, HEIGHTS, LABELS, MARK_SLIPS, MISSING, SLIDES } from "../faults-of-steps";
@@ -24,6 +25,7 @@ const ALL: readonly Fault[] = [
   ...READING_FAULTS,
   ...MOTION_FAULTS,
   ...BODY_FAULTS,
+  ...LEAD_IN_FAULTS,
 ];
 
 const answered = new Set(reviewWalk(walk(), "trade").findings.map(({ check }) => check));
