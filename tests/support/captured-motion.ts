@@ -47,14 +47,22 @@ const NAMES: Readonly<Record<string, string>> = {
 /** Sole points are fixed to the bones of the foot: heel and ball to the foot's own, the toe to the toe's. */
 const SOLES = { heel: "Foot", ball: "Foot", toe: "ToeBase" } as const;
 
+const read = new Map<string, Clip>();
+
 /** A captured walk in every frame, exactly as its file has it, with its published events. */
 export function readClip(name: string): Clip {
+  const clip = read.get(name) ?? newlyRead(name);
+  read.set(name, clip);
+  return clip;
+}
+
+function newlyRead(name: string): Clip {
   const bvh = readBvh(readFileSync(new URL(`${name}.bvh`, CLIPS), "utf8"));
   const truth = json("truth.json")[name] as Truth;
   const posed = json("poses.json")[name] as Posed;
   const soles = solesOf(bvh, posed);
   const known = new Map<number, SpaceFigure>();
-  const read = (frame: number): SpaceFigure => {
+  const figureAt = (frame: number): SpaceFigure => {
     const at = bvh.posture(frame - 1);
     const placed: [JointName, Triple][] = [
       ["head", at.get("Head")?.at ?? NOWHERE],
@@ -84,7 +92,7 @@ export function readClip(name: string): Clip {
       next: next_contact,
     })),
     figure(frame) {
-      const told = known.get(frame) ?? read(frame);
+      const told = known.get(frame) ?? figureAt(frame);
       known.set(frame, told);
       return told;
     },

@@ -1,12 +1,6 @@
 import { JOINTS, type JointName, otherSide, type Side } from "../../lib/body";
 import { inBetweens, type MotionKey, type Planted } from "../../lib/motion";
-import {
-  type Clip,
-  type ClipStep,
-  readClip,
-  type SpaceFigure,
-  type SpacePoint,
-} from "./captured-motion";
+import type { Clip, ClipStep, SpaceFigure, SpacePoint } from "./captured-motion";
 
 const GROUPS = {
   hips: ["hip"],
@@ -23,6 +17,8 @@ export type Group = keyof typeof GROUPS;
 export interface Errors {
   readonly mean: number;
   readonly worst: number;
+  /** Of how many joints in how many frames, multiplied. */
+  readonly count: number;
 }
 
 export interface Compared {
@@ -95,29 +91,30 @@ function pointOf(
   return side === undefined || front === undefined ? null : { ...side, z: front.z };
 }
 
+/** Frames of a clip from one that is looked at to the next: 60 in a second. */
+const EVERY = 2;
+
 /**
- * Rebuilds every frame of the clips from four poses a step, and holds each joint against the captured one,
+ * Rebuilds every second frame of a clip from four poses a step, and holds each joint against the captured one,
  * beside a straight line through the same poses.
  */
-export function inBetweenErrors(names: readonly string[]): readonly Compared[] {
+export function inBetweenErrors(clip: Clip): readonly Compared[] {
   const told = new Map<string, { straight: number[]; between: number[] }>();
-  for (const clip of names.map((name) => readClip(name))) {
-    const keys = keysOf(clip);
-    const motion = inBetweens(keys);
-    for (let frame = motion.from; frame <= motion.to; frame += 1) {
-      const [truth, figure] = [clip.figure(frame), motion.at(frame)];
-      for (const joint of JOINTS) {
-        const is = truth.get(joint);
-        const [line, curve] = [straight(keys, frame, joint), pointOf(figure, joint)];
-        if (is === undefined) continue;
-        if (line === null || curve === null) throw new Error(`no ${joint} at ${frame}`);
-        for (const seen of ["side", "front"] as const) {
-          const name = `${groupOf(joint)} ${seen}`;
-          const kept = told.get(name) ?? { straight: [], between: [] };
-          kept.straight.push(off(line, is, seen));
-          kept.between.push(off(curve, is, seen));
-          told.set(name, kept);
-        }
+  const keys = keysOf(clip);
+  const motion = inBetweens(keys);
+  for (let frame = motion.from; frame <= motion.to; frame += EVERY) {
+    const [truth, figure] = [clip.figure(frame), motion.at(frame)];
+    for (const joint of JOINTS) {
+      const is = truth.get(joint);
+      const [line, curve] = [straight(keys, frame, joint), pointOf(figure, joint)];
+      if (is === undefined) continue;
+      if (line === null || curve === null) throw new Error(`no ${joint} at ${frame}`);
+      for (const seen of ["side", "front"] as const) {
+        const name = `${groupOf(joint)} ${seen}`;
+        const kept = told.get(name) ?? { straight: [], between: [] };
+        kept.straight.push(off(line, is, seen));
+        kept.between.push(off(curve, is, seen));
+        told.set(name, kept);
       }
     }
   }
@@ -125,6 +122,30 @@ export function inBetweenErrors(names: readonly string[]): readonly Compared[] {
     const [group, seen] = name.split(" ") as [Group, "side" | "front"];
     return { group, view: seen, straight: errorsOf(lines), between: errorsOf(between) };
   });
+}
+
+/** Several clips' errors as one clip's. */
+export function pooled(clips: readonly (readonly Compared[])[]): readonly Compared[] {
+  const [first = [], ...others] = clips;
+  return others.reduce(
+    (all, rows) =>
+      all.map((row) => {
+        const own = rows.find(({ group, view: seen }) => group === row.group && seen === row.view);
+        if (own === undefined) throw new Error(`no ${row.group} in a clip`);
+        const straight = together(row.straight, own.straight);
+        return { ...row, straight, between: together(row.between, own.between) };
+      }),
+    first,
+  );
+}
+
+function together(one: Errors, other: Errors): Errors {
+  const count = one.count + other.count;
+  return {
+    mean: (one.mean * one.count + other.mean * other.count) / count,
+    worst: Math.max(one.worst, other.worst),
+    count,
+  };
 }
 
 /** As a table for people: percent of a leg, mean and worst. */
@@ -164,5 +185,6 @@ function errorsOf(errors: readonly number[]): Errors {
   return {
     mean: errors.reduce((sum, one) => sum + one, 0) / errors.length,
     worst: errors.reduce((most, one) => Math.max(most, one), 0),
+    count: errors.length,
   };
 }

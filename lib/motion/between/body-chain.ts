@@ -1,5 +1,5 @@
 import { type JointName, SIDES, type Side, type SidePoint } from "../../body";
-import { meanSlope, parabolaSlope, type SlopeOf } from "./hermite";
+import { parabolaSlope } from "./hermite";
 import { mix } from "./mix";
 import type { MotionKey } from "./motion-key";
 import { curveBetween, type Neighbours } from "./neighbours";
@@ -26,7 +26,8 @@ const HAS_DIRECTION = 0.12;
 /** A turn beyond this between two poses may as well have gone the other way round. Radians. */
 const TURNS_WITHIN = (2 * Math.PI) / 3;
 
-const ARM = /elbow|wrist/;
+/** A body above the legs is restless: two poses a frame apart tell little of how it turns. */
+const TURNING = { slopeOf: parabolaSlope, steady: true } as const;
 
 /** A joint that hangs on others: where it is, once they are known. */
 export interface Hanging {
@@ -67,8 +68,6 @@ function both({ from, to }: Neighbours, names: readonly JointName[]): JointName[
 
 /** From the carriers to the joint, at any moment; of no carriers, from the ground's origin. */
 function offsetBetween(around: Neighbours, joint: JointName, names: readonly JointName[]) {
-  // Arms swing evenly; the trunk is the more restless, so its slopes are told with more caution.
-  const slopeOf = ARM.test(joint) ? parabolaSlope : meanSlope;
   const offsetOf = (key: MotionKey): SidePoint | null => {
     const point = key.side[joint];
     const root = middleOf(names, (name) => key.side[name]);
@@ -82,7 +81,7 @@ function offsetBetween(around: Neighbours, joint: JointName, names: readonly Joi
   const first = Math.atan2(a.y, a.x);
   const turn = shortTurn(Math.atan2(b.y, b.x) - first);
   if (names.length > 0 && Math.min(...lengths) > HAS_DIRECTION && Math.abs(turn) < TURNS_WITHIN) {
-    const angle = angleBetween(around, { offsetOf, slopeOf, first, turn });
+    const angle = angleBetween(around, { offsetOf, first, turn });
     if (angle === null) return null;
     return (at: number): SidePoint => {
       const share = (at - around.from.until) / (around.to.frame - around.from.until);
@@ -90,22 +89,21 @@ function offsetBetween(around: Neighbours, joint: JointName, names: readonly Joi
       return { x: length * Math.cos(angle(at)), y: length * Math.sin(angle(at)) };
     };
   }
-  const x = curveBetween(around, (key) => offsetOf(key)?.x ?? null, slopeOf);
-  const y = curveBetween(around, (key) => offsetOf(key)?.y ?? null, slopeOf);
+  const x = curveBetween(around, (key) => offsetOf(key)?.x ?? null, TURNING);
+  const y = curveBetween(around, (key) => offsetOf(key)?.y ?? null, TURNING);
   if (x === null || y === null) return null;
   return (at: number): SidePoint => ({ x: x(at), y: y(at) });
 }
 
 interface Turning {
   readonly offsetOf: (key: MotionKey) => SidePoint | null;
-  readonly slopeOf: SlopeOf;
   /** The first pose's direction, and how far it is from there to the next. Radians. */
   readonly first: number;
   readonly turn: number;
 }
 
 /** The direction at any moment; each pose's is counted from the one before it, the short way round. */
-function angleBetween(around: Neighbours, { offsetOf, slopeOf, first, turn }: Turning) {
+function angleBetween(around: Neighbours, { offsetOf, first, turn }: Turning) {
   const directed = (key: MotionKey, from: number): number | null => {
     const offset = offsetOf(key);
     return offset === null ? null : from + shortTurn(Math.atan2(offset.y, offset.x) - from);
@@ -117,7 +115,7 @@ function angleBetween(around: Neighbours, { offsetOf, slopeOf, first, turn }: Tu
       if (key === around.to) return first + turn;
       return directed(key, key === around.before ? first : first + turn);
     },
-    slopeOf,
+    TURNING,
   );
 }
 

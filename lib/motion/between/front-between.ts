@@ -40,7 +40,7 @@ export function frontBetween(around: Neighbours) {
 }
 
 function across(around: Neighbours, joint: JointName) {
-  return curveBetween(around, zOf(joint), parabolaSlope);
+  return curveBetween(around, zOf(joint), { slopeOf: parabolaSlope });
 }
 
 function zOf(joint: JointName): ValueOf {
@@ -75,14 +75,19 @@ function footAcross(around: Neighbours, joint: JointName, side: Side) {
   };
 }
 
+const HEIGHT = { slopeOf: monotoneSlope };
+
 /** As high as from the side, with what the two views differ by; else by a curve of its own. */
 function heightOf(around: Neighbours, joint: JointName) {
-  const own = curveBetween(around, ({ front }) => front[joint]?.y ?? null, monotoneSlope);
-  const [a, b] = [differs(around.from, joint), differs(around.to, joint)];
-  if (own === null) return null;
+  const { from, to } = around;
+  if (![from, to].every(({ front }) => Number.isFinite(front[joint]?.y))) return null;
+  const [a, b] = [differs(from, joint), differs(to, joint)];
+  let own: ReturnType<typeof curveBetween> = null; // asked for by few
   return (at: number, share: number, side: SideFigure): number => {
     const point = side[joint];
-    return point === undefined || a === null || b === null ? own(at) : point.y + mix(a, b, share);
+    if (point !== undefined && a !== null && b !== null) return point.y + mix(a, b, share);
+    own ??= curveBetween(around, ({ front }) => front[joint]?.y ?? null, HEIGHT);
+    return own?.(at) ?? Number.NaN;
   };
 }
 

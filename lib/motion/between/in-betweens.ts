@@ -4,7 +4,7 @@ import { requireFinite } from "../../require";
 import { frontBetween } from "./front-between";
 import { cycleOf, looped } from "./looped";
 import type { GroundFigure, MotionKey, SideFigure } from "./motion-key";
-import type { Neighbours } from "./neighbours";
+import { type Neighbours, neighboursOf } from "./neighbours";
 import { sideBetween } from "./side-between";
 
 /** Two poses that follow each other, and the figure at any moment between them. */
@@ -40,7 +40,7 @@ export interface Motion {
  * turned. Through every pose exactly; a joint that one of two poses lacks is not known between them.
  *
  * A span is worked out from its own two poses and the one on either side, and remembered with them: after
- * one changed pose at most four spans are worked out again.
+ * one changed pose at most four spans are worked out again, and a fifth or sixth where poses crowd.
  *
  * Shapes:  poses in the order of their frames
  * Units:   frames, leg lengths
@@ -51,12 +51,12 @@ export function inBetweens(poses: readonly MotionKey[], { loop = false } = {}): 
   for (const { frame, until } of poses) requireFinite("inBetweens", { frame, until });
   const keys = inTime(poses);
   const [first, last] = [keys[0], keys.at(-1)];
-  const around = loop ? looped(keys) : { before: null, after: null };
+  const around = loop ? looped(keys) : OPEN;
+  const row = [...around.before, ...keys, ...around.after];
   const spans = keys.slice(1).flatMap((to, at) => {
     const from = keys[at];
     if (from === undefined) return [];
-    const before = keys[at - 1] ?? around.before;
-    return [spanOf({ before, from, to, after: keys[at + 2] ?? around.after })];
+    return [spanOf(neighboursOf({ from, to }, row.slice(at, at + 2), row.slice(at + 4, at + 6)))];
   });
   const cycle = loop ? cycleOf(keys) : null;
   const within = (moment: number): GroundFigure | null => {
@@ -77,6 +77,9 @@ export function inBetweens(poses: readonly MotionKey[], { loop = false } = {}): 
     },
   };
 }
+
+/** Nothing stands before an open walk's first pose and after its last. */
+const OPEN = { before: [null, null], after: [null, null] } as const;
 
 /** Poses in time, each on a frame of its own, none kept beyond the next. */
 function inTime(poses: readonly MotionKey[]): readonly MotionKey[] {
@@ -100,8 +103,10 @@ function spanOf(around: Neighbours): MotionSpan {
   return span;
 }
 
+const AROUND = ["earlier", "before", "to", "after", "later"] as const;
+
 function sameAround(one: Neighbours, other: Neighbours): boolean {
-  return one.before === other.before && one.to === other.to && one.after === other.after;
+  return AROUND.every((name) => one[name] === other[name]);
 }
 
 function newSpan(around: Neighbours): MotionSpan {

@@ -170,7 +170,7 @@ function thighBetween(around: Neighbours, side: Side) {
         key,
         key === around.from || key === around.before ? first : key === around.to ? first : last,
       ),
-    meanSlope,
+    { slopeOf: meanSlope, steady: true },
   );
 }
 

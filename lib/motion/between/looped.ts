@@ -8,20 +8,23 @@ interface Round {
   readonly along: number;
 }
 
+/** What stands beyond the ends of a row of poses, two and two, in order of time. */
+interface Beyond {
+  readonly before: readonly [MotionKey | null, MotionKey | null];
+  readonly after: readonly [MotionKey | null, MotionKey | null];
+}
+
 /**
- * The poses around a loop's ends: before its first the last but one, a round earlier, and after its last
- * the second, a round later.
+ * The poses around a loop's ends: before its first the last but one and the one before that, a round earlier,
+ * and after its last the second and the third, a round later.
  */
-export function looped(keys: readonly MotionKey[]): {
-  readonly before: MotionKey | null;
-  readonly after: MotionKey | null;
-} {
-  const round = roundOf(keys);
-  const [second, lastButOne] = [keys[1], keys.at(-2)];
-  if (round === null || second === undefined || lastButOne === undefined || keys.length < 3) {
-    return { before: null, after: null };
-  }
-  return { before: shifted(lastButOne, round, -1), after: shifted(second, round, 1) };
+export function looped(keys: readonly MotionKey[]): Beyond {
+  const round = keys.length < 3 ? null : roundOf(keys);
+  const moved = (at: number, rounds: 1 | -1) => {
+    const key = keys.at(at);
+    return round === null || key === undefined ? null : shifted(key, round, rounds);
+  };
+  return { before: [moved(-3, -1), moved(-2, -1)], after: [moved(1, 1), moved(2, 1)] };
 }
 
 /** How a moment outside a loop is told from one within it; null where the poses make no loop. */

@@ -53,8 +53,8 @@ export function sideBetween(around: Neighbours): SideBetween {
 
 /** Where a joint goes by itself: ahead by a spline through the poses, in height without passing beyond them. */
 function pathOf(around: Neighbours, joint: JointName): Path | null {
-  const x = curveBetween(around, ({ side }) => side[joint]?.x ?? null, parabolaSlope);
-  const y = curveBetween(around, ({ side }) => side[joint]?.y ?? null, monotoneSlope);
+  const x = curveBetween(around, ({ side }) => side[joint]?.x ?? null, { slopeOf: parabolaSlope });
+  const y = curveBetween(around, ({ side }) => side[joint]?.y ?? null, { slopeOf: monotoneSlope });
   return x === null || y === null ? null : (at) => ({ x: x(at), y: y(at) });
 }
 

@@ -3,34 +3,62 @@ import { describe, expect, it } from "vitest";
 import { SIDES, type Side } from "../../../lib/body";
 import { inBetweens, type SideFigure } from "../../../lib/motion";
 import { CLIPS, readClip, type SpaceFigure, WALKS } from "../../support/captured-motion";
-import { type Group, inBetweenErrors, keysOf } from "../../support/in-between-errors";
+import { type Group, inBetweenErrors, keysOf, pooled } from "../../support/in-between-errors";
+import { PLATES_ARE_THERE, plateWalker } from "../../support/plate-walker";
 
-/** Of the straight line's error, at most this share may be left: seen from the side. */
-const SIDE: Readonly<Record<Group, { mean: number; worst: number }>> = {
-  hips: { mean: 0.7, worst: 0.8 },
-  knees: { mean: 0.65, worst: 0.95 },
-  ankles: { mean: 0.35, worst: 0.4 },
-  soles: { mean: 0.35, worst: 0.4 },
-  trunk: { mean: 0.8, worst: 1.3 }, // a dancer's shoulders, restless between two poses
-  elbows: { mean: 0.7, worst: 0.8 },
-  wrists: { mean: 0.5, worst: 0.7 },
+/** At most this is left of the straight line's error, over all clips. */
+const LEFT: Readonly<Record<"side" | "front", Readonly<Record<Group, Share>>>> = {
+  side: {
+    hips: { mean: 0.6, worst: 0.75 },
+    knees: { mean: 0.6, worst: 0.95 },
+    ankles: { mean: 0.3, worst: 0.4 },
+    soles: { mean: 0.3, worst: 0.4 },
+    trunk: { mean: 0.75, worst: 0.9 },
+    elbows: { mean: 0.65, worst: 0.9 },
+    wrists: { mean: 0.4, worst: 0.6 },
+  },
+  front: {
+    hips: { mean: 0.8, worst: 1.01 }, // a dancer's, that rise between two poses by 2.2 % of a leg either way
+    knees: { mean: 0.6, worst: 0.5 },
+    ankles: { mean: 0.55, worst: 0.7 },
+    soles: { mean: 0.65, worst: 0.6 },
+    trunk: { mean: 0.6, worst: 0.9 },
+    elbows: { mean: 0.7, worst: 1 },
+    wrists: { mean: 0.6, worst: 0.9 },
+  },
 };
+interface Share {
+  readonly mean: number;
+  readonly worst: number;
+}
+
+/**
+ * In one clip alone the worst of a group may be as far off as on a straight line, and hardly farther. (The
+ * first step of 35_08 has no low of its own, so its down is its contact, and a pose is missing.)
+ */
+const CLIP_ALONE: Share = { mean: 1, worst: 1.15 };
 
 const there = existsSync(CLIPS);
 
 describe.skipIf(!there)("captured walks rebuilt from four poses a step", () => {
-  const rows = there ? inBetweenErrors(WALKS) : [];
+  const clips = there ? WALKS.map((name) => inBetweenErrors(readClip(name))) : [];
 
-  it.each(Object.entries(SIDE))("lie nearer than on straight lines: %s", (group, share) => {
-    const row = rows.find((one) => one.group === group && one.view === "side");
-    if (row === undefined) throw new Error(`no ${group}`);
-    expect(row.between.mean / row.straight.mean).toBeLessThan(share.mean);
-    expect(row.between.worst / row.straight.worst).toBeLessThan(share.worst);
+  it.each(pooled(clips))("lie nearer than on straight lines: $group from the $view", (row) => {
+    expect(row.between.mean / row.straight.mean).toBeLessThan(LEFT[row.view][row.group].mean);
+    expect(row.between.worst / row.straight.worst).toBeLessThan(LEFT[row.view][row.group].worst);
   });
 
-  it("lie nearer from ahead, too, on the mean", () => {
-    for (const row of rows.filter(({ view }) => view === "front")) {
-      expect(row.between.mean, row.group).toBeLessThan(row.straight.mean);
+  it.each(WALKS)("lie nearer in each walk by itself: %s", (name) => {
+    for (const { group, view, straight, between } of clips[WALKS.indexOf(name)] ?? []) {
+      expect(between.mean / straight.mean, `${group} ${view}`).toBeLessThan(CLIP_ALONE.mean);
+      expect(between.worst / straight.worst, `${group} ${view}`).toBeLessThan(CLIP_ALONE.worst);
+    }
+  });
+
+  it.runIf(PLATES_ARE_THERE)("lie nearer in the walk of one whom nothing was set by", () => {
+    for (const { group, view, straight, between } of inBetweenErrors(plateWalker())) {
+      expect(between.mean / straight.mean, `${group} ${view}`).toBeLessThan(0.85);
+      expect(between.worst / straight.worst, `${group} ${view}`).toBeLessThan(1);
     }
   });
 
@@ -42,8 +70,8 @@ describe.skipIf(!there)("captured walks rebuilt from four poses a step", () => {
       // And do not jump on the way there.
       for (const near of [key.frame - 1e-6, key.frame + 1e-6]) {
         const figure = motion.at(near)?.side ?? {};
-        for (const [joint, point] of Object.entries(key.side))
-          expect(away(figure, joint, point), `${joint} at ${near}`).toBeLessThan(1e-4);
+        const jumps = Object.entries(key.side).map(([joint, at]) => away(figure, joint, at));
+        expect(Math.max(...jumps), `at ${near}`).toBeLessThan(1e-4);
       }
     }
   });
@@ -51,42 +79,43 @@ describe.skipIf(!there)("captured walks rebuilt from four poses a step", () => {
   it.each(WALKS)("keep thigh and shank between the lengths of their poses: %s", (name) => {
     const keys = keysOf(readClip(name));
     const motion = inBetweens(keys);
-    for (const { from, to } of motion.spans) {
-      for (let frame = from.frame; frame <= to.frame; frame += 0.5) {
-        for (const bone of BONES) {
-          const now = lengthOf(motion.at(frame)?.side ?? {}, bone);
-          const ends = [lengthOf(from.side, bone), lengthOf(to.side, bone)];
-          expect(now).toBeGreaterThan(Math.min(...ends) - 0.005);
-          expect(now).toBeLessThan(Math.max(...ends) + 0.005);
-        }
-      }
+    for (const { from, to, legs } of motion.spans) {
+      const beyond = BONES.flatMap((bone) => {
+        const ends = [lengthOf(from.side, bone), lengthOf(to.side, bone)];
+        return framesFrom(from.frame, to.frame).map((frame) => {
+          const now = lengthOf(legs(frame), bone);
+          return Math.max(Math.min(...ends) - now, now - Math.max(...ends));
+        });
+      });
+      expect(Math.max(...beyond), `from ${from.frame}`).toBeLessThan(0.005);
     }
   });
 
   it.each(WALKS)("hold a foot that stands to its footprint: %s", (name) => {
     const clip = readClip(name);
     const motion = inBetweens(keysOf(clip));
-    for (const { from, to } of motion.spans) {
+    for (const { from, to, legs } of motion.spans) {
       for (const side of SIDES) {
         const [stood, stands] = [from.planted[side], to.planted[side]];
         if (stood === null || stood.from !== stands?.from) continue;
-        const frames = Array.from(
-          { length: 1 + to.frame - from.frame },
-          (_, at) => from.frame + at,
-        );
-        const drift = crept(
-          frames.map((frame) => motion.at(frame)?.side ?? {}),
-          side,
-        );
-        const really = crept(
-          frames.map((frame) => flat(clip.figure(frame))),
-          side,
-        );
-        expect(drift, `${side} from ${from.frame}`).toBeLessThan(Math.max(0.01, 1e-9 + really));
+        const frames = framesFrom(from.frame, to.frame);
+        const drift = crept(frames.map(legs), side);
+        // A captured sole creeps, too; where it does by more, the in-betweens may.
+        const really = () =>
+          crept(
+            frames.map((frame) => flat(clip.figure(frame))),
+            side,
+          );
+        const allowed = drift < 0.01 ? 0.01 : 1e-9 + really();
+        expect(drift, `${side} from ${from.frame}`).toBeLessThan(allowed);
       }
     }
   });
 });
+
+function framesFrom(from: number, to: number): readonly number[] {
+  return Array.from({ length: 1 + to - from }, (_, at) => from + at);
+}
 
 /** How far the point that a foot stands on creeps along the ground, all in all. Leg lengths. */
 function crept(figures: readonly SideFigure[], side: Side): number {

@@ -112,6 +112,26 @@ describe("in-betweens", () => {
     expect(motion.at(7)?.side.head?.x).toBeGreaterThan(0.2);
   });
 
+  it("do not swing out after two poses a frame apart that differ by a little", () => {
+    const nods = (frame: number, x: number) => key(frame, { neck: [0, 1.5], head: [x, 1.8] });
+    const motion = inBetweens([nods(1, 0), nods(13, 0), nods(14, 0.01), nods(40, 0)]);
+    const frames = Array.from({ length: 27 }, (_, at) => 14 + at);
+    const heads = frames.map((frame) => motion.at(frame)?.side.head?.x ?? Number.NaN);
+    expect(Math.max(...heads)).toBeLessThan(0.012); // by the pose a frame away it would be 0.04
+    expect(Math.min(...heads)).toBeGreaterThan(-0.0005);
+  });
+
+  it("run out without a bend before an open walk's first pose and after its last", () => {
+    const motion = inBetweens([1, 5, 9].map((at) => key(at, { "left-hip": [at ** 2 / 100, 1] })));
+    const speed = (at: number) => {
+      const [a, b] = [at - 0.01, at + 0.01].map((one) => motion.at(one)?.side["left-hip"]?.x ?? 0);
+      return ((b ?? 0) - (a ?? 0)) / 0.02;
+    };
+    expect(speed(1.02) - speed(1.22)).toBeCloseTo(0, 3);
+    expect(speed(8.98) - speed(8.78)).toBeCloseTo(0, 3);
+    expect(speed(5)).toBeCloseTo(0.1, 6);
+  });
+
   it("go on where a loop closes, as far along as it went", () => {
     const hips = (x: number, y: number) => ({ "left-hip": [x, y] as [number, number] });
     const loop = [key(1, hips(0, 0.9)), key(5, hips(0.5, 0.95)), key(9, hips(1, 0.9))];
