@@ -10,6 +10,7 @@ interface Measured {
 /** The benches, each in its own file and exporting one function of that name. */
 const BENCHES = {
   review: "benchReview",
+  between: "benchBetween",
   ink: "benchInk",
   pen: "benchPen",
   latency: "benchLatency",
