@@ -35,5 +35,5 @@ export {
 } from "./segment-lengths";
 export { hundredth, putMark, shiftedMarks } from "./shifted-marks";
 export { limbJoint, otherSide } from "./side";
-export { type SolvedKnee, solvedKnee } from "./solved-knee";
+export { KNEE_STRAIGHT_WITHIN, type SolvedKnee, solvedKnee } from "./solved-knee";
 export { type Bend, bendOf, beyondReach, middleJoint, type TwoBones } from "./two-bone";

@@ -18,10 +18,11 @@ const FORWARD: Bend = -1;
 
 /**
  * A knee drawn no farther past straight than this is drawn straight, and by hand: it does not say that it
- * bends back. Radians (5°), as many as pass for a knee of life: −1 to 67° through a stride (Schwartz,
- * Rozumalski & Trost 2008, J Biomech 41:1639).
+ * bends back. Radians (5°).
+ * Source: through a stride a knee is bent between −1 and 67° (Winter 2009, table A.1; Schwartz, Rozumalski &
+ * Trost 2008, J Biomech 41:1639); the rest is room for the hand, common practice, no source
  */
-const STRAIGHT = (5 * Math.PI) / 180;
+export const KNEE_STRAIGHT_WITHIN = (5 * Math.PI) / 180;
 
 /**
  * The knee of a side view after hip or foot moved: thigh and shank keep the lengths and the side they
@@ -52,7 +53,7 @@ export function solvedKnee(before: ViewMarks, after: ViewMarks, side: Side): Sol
 function sideOf(hip: Mark, knee: Mark, foot: Mark): Bend {
   const thigh = Math.atan2(knee.y - hip.y, knee.x - hip.x);
   const shank = Math.atan2(foot.y - knee.y, foot.x - knee.x);
-  const straight = Math.cos(thigh - shank) >= Math.cos(STRAIGHT);
+  const straight = Math.cos(thigh - shank) >= Math.cos(KNEE_STRAIGHT_WITHIN);
   return straight ? FORWARD : (bendOf(hip, knee, foot) ?? FORWARD);
 }
 

@@ -2,6 +2,8 @@ import { type LegLength, otherSide, type Side } from "../body";
 import type { NoReading } from "./answer";
 import { clearlyBeyond } from "./beyond";
 import { footPoints, isWholeFoot, lowest, needsFoot } from "./foot";
+import { FLOAT_LIMIT } from "./methods/float";
+import { FLAT_WITHIN } from "./methods/foot-roll";
 import { footPitch } from "./readings/joint-angles";
 import type { Step } from "./step";
 import type { Study } from "./study";
@@ -19,14 +21,10 @@ export interface FootTold {
 }
 
 /**
- * Lowest point of a foot that is off the ground, leg lengths: no captured foot that bears stands higher
- * (317 steps of 15 people, real-walk statistics). A swinging foot may well be lower: its clearance is
- * 2.1 ± 0.9 cm, so a low foot is not known to bear.
+ * Lowest point of a foot that is off the ground, leg lengths: one that bore would float. A swinging foot may
+ * well be lower: its clearance is 2.1 ± 0.9 cm, so a low foot is not known to bear.
  */
-export const OFF_THE_GROUND = 0.02;
-
-/** How far a foot may pitch and still be flat, radians (10°): the board's rule for a standing foot. */
-const FLAT_WITHIN = (10 * Math.PI) / 180;
+export const OFF_THE_GROUND = FLOAT_LIMIT;
 
 /**
  * How a foot meets the ground in a panel. The label says what the pose's name promises; the marks have the

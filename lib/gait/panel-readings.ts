@@ -1,6 +1,7 @@
 import { type LegLength, limbJoint, markOf, otherSide, PANEL, SIDES, type Side } from "../body";
 import { type Answer, answerOf, type NoReading, type Value } from "./answer";
 import { hipHeight } from "./hip-height";
+import { FLAT_WITHIN } from "./methods/foot-roll";
 import { baseLength, baseWidth } from "./readings/base-of-support";
 import {
   ankleBend,
@@ -47,12 +48,6 @@ export interface PanelReading {
   readonly side: Side | null;
   readonly answer: Value | YesNo | NoReading;
 }
-
-/**
- * Beyond this a foot is not flat: the pitch that foot-roll allows at passing. Radians (10°).
- * Source: the board's own rule for the standing foot; captured walkers stand flat at passing.
- */
-const FLAT_WITHIN = (10 * Math.PI) / 180;
 
 /**
  * Everything that one panel alone can tell.

@@ -17,7 +17,7 @@ export const clearanceMethod: Method = {
   check: "clearance",
   asks: "Does the swinging foot clear the ground, and no more than that?",
   measures:
-    "Reads the toe of the foot that swings, or its ball where no toe is marked, at passing, at the up and at breakdowns that stand by the same foot. How high it is at most is asked at passing alone.",
+    "Reads the toe of the foot that swings, or its ball where no toe is marked, at passing, at the up and at breakdowns that stand by the same foot. How high it is at most is asked at passing alone; by a step that is gone by, it is the lowest mark of that foot which is held against its like.",
   formula: [
     "clearance = y(toe), leg lengths over the ground line",
     "asked: −clearance against how far it may drag, clearance at passing against how high it is lifted",

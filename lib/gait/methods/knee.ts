@@ -1,8 +1,9 @@
+import { KNEE_STRAIGHT_WITHIN } from "../../body";
 import type { Method } from "../method";
 import { YARDSTICKS } from "../walk";
 
-/** How far a knee may bend the wrong way, radians (5°). */
-export const BENDS_BACK = (5 * Math.PI) / 180;
+/** How far a knee may bend the wrong way, radians: what passes as drawn straight. */
+export const BENDS_BACK = KNEE_STRAIGHT_WITHIN;
 
 export const KNEE_SOURCE =
   "Winter (2009), table A.1, Schwartz, Rozumalski & Trost (2008), J Biomech 41:1639: through the stride the knee is bent between −1 and 67°; in 155 captured panels none is bent back";

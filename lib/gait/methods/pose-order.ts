@@ -1,6 +1,7 @@
 import { type PoseName, STEP_POSES } from "../../motion";
 import type { Method } from "../method";
 import type { CommonYardstick } from "../walk";
+import { FLOAT_LIMIT } from "./float";
 
 export const POSE_ORDER_SOURCES: Readonly<Record<CommonYardstick, string>> = {
   trade:
@@ -19,8 +20,8 @@ export const OUT_OF_ORDER = 0;
 
 /** Ankles nearer than this along the walk are crossing, leg lengths. */
 export const CROSSING = 0.05;
-/** A foot this much above the other is in the air, leg lengths: what float allows. */
-export const IN_THE_AIR = 0.02;
+/** A foot this much above the other is in the air, leg lengths: one that bore would float. */
+export const IN_THE_AIR = FLOAT_LIMIT;
 /** Feet this much wider apart than at the contacts about them read as a contact, leg lengths. */
 export const WIDER = 0.05;
 export const SHAPE_SOURCE =

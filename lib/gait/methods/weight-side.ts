@@ -15,11 +15,14 @@ export const STAND_SOURCE =
   "mechanics: whoever stands still has the centre of mass over the feet; masses by de Leva (1996), J Biomech 29:1223";
 
 /**
- * The share of the body that must be marked on the stand, and how far what is not may hang to the
- * side of the rest: a foot's length, 0.287 of a leg.
- * Source: foot 0.152, leg 0.530 of stature (Drillis & Contini 1966).
+ * The share of the body that must be marked for its centre of mass to be told: without trunk or both thighs
+ * it would be a limb's. Common practice, no source; a pair of forearms and hands may lack.
  */
 export const SHARE_NEEDED = 0.85;
+/**
+ * How far what is not marked may hang to the side of the rest: a foot's length, leg lengths.
+ * Source: foot 0.152, leg 0.530 of stature (Drillis & Contini 1966)
+ */
 export const REST_HANGS_WITHIN = 0.287;
 
 const ALWAYS = { yardsticks: COMMON_YARDSTICKS, level: "shows", unit: "leg" } as const;

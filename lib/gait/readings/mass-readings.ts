@@ -11,16 +11,8 @@ import {
 import type { View } from "../../geometry";
 import { rootSumSquare } from "../../geometry";
 import { type Answer, answerOf, type NoReading } from "../answer";
+import { REST_HANGS_WITHIN, SHARE_NEEDED } from "../methods/weight-side";
 import type { WalkPanel } from "../walk";
-
-/**
- * The share of the body that must be marked for its centre of mass to be told: without trunk or both thighs
- * it would be a limb's. Common practice, no source; a pair of forearms and hands may lack.
- */
-const SHARE_NEEDED = 0.85;
-
-/** How far off a part that is not marked may hang from the rest. Leg lengths: see `weight-side`. */
-const REST_HANGS_WITHIN = 0.287;
 
 /**
  * What the tables of masses differ by on one pose. Leg lengths.

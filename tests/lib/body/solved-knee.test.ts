@@ -27,3 +27,11 @@ it("bends a knee forward that was drawn straight, or by an unsteady hand not qui
 it("keeps a knee bent back that was drawn so", () => {
   expect(lifted(-10)).toBeLessThan(-40); // 11.4° past straight
 });
+
+/** How far the knee lies behind the line, panel units, where it is bent back by so many degrees. */
+const behind = (degrees: number) => -100 * Math.tan((degrees * Math.PI) / 360);
+
+it("takes up to 5 degrees past straight for straight, and no more", () => {
+  expect(lifted(behind(4.9))).toBeGreaterThan(40);
+  expect(lifted(behind(5.1))).toBeLessThan(-40);
+});

@@ -62,6 +62,22 @@ describe("limb lengths", () => {
 const ARM: readonly JointName[] = ["left-elbow", "left-wrist"];
 
 describe("knees", () => {
+  // On the stand the knee lies half-way, 0.46 of a leg from hip and ankle.
+  const bentBack = (degrees: number) =>
+    push(
+      walk({ precision: 0 }),
+      "stand",
+      ["left-knee"],
+      -0.46 * Math.tan((degrees * Math.PI) / 360),
+    );
+
+  it("pass up to 5 degrees past straight, and are told beyond it", () => {
+    expect(remarks(bentBack(4.9), "knee")).toEqual([]);
+    expect(remarks(bentBack(5.1), "knee")).toMatchObject([
+      { level: "shows", side: "left", panels: ["stand"], title: "Left knee bends back" },
+    ]);
+  });
+
   it("are mirrored where they bend back, and bones keep their lengths", () => {
     const back = push(walk({ precision: 0 }), "right up", ["left-knee"], -0.55);
     const [told] = remarks(back, "knee");
