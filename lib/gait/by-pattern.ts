@@ -4,7 +4,7 @@ import type { NoReading } from "./answer";
 import { clearlyBeyond } from "./beyond";
 import { cannotTell, NEEDS_A_STEP, sound } from "./checks/answers";
 import { whoseStep } from "./checks/step-words";
-import type { CheckId, Finding, Reading, Remark, Spot } from "./finding";
+import type { CheckId, Finding, Reading, Remark, Spot, Subject } from "./finding";
 import type { Nearness } from "./methods/neighbouring-steps";
 import { type Pattern, patternFor } from "./pattern";
 import { isQuiet, type QuietTopic } from "./quiet";
@@ -26,6 +26,7 @@ export interface TraitReading {
 export interface Trait {
   /** What differs, for a heading: "the sway". */
   readonly name: string;
+  readonly subject?: Subject;
   /** What it is, as a phrase: "the hips at passing over the contact's". */
   readonly what: string;
   /** What a viewer sees where it is another. */
@@ -103,6 +104,7 @@ function held(study: Study, one: Held): Finding {
     check,
     level: grade.level,
     yardstick: study.yardstick,
+    ...(trait.subject === undefined ? {} : { subject: trait.subject }),
     side: step.weightOn,
     panels: here.panels.map(({ id }) => id),
     frames: here.panels.map(({ frame }) => frame),

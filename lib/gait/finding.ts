@@ -63,6 +63,22 @@ export const CHECK_IDS = [
 ] as const;
 export type CheckId = (typeof CHECK_IDS)[number];
 
+/** What a check reads, where it reads several things in one unit. */
+export const SUBJECTS = [
+  "shoulders",
+  "hips",
+  "lift",
+  "knee",
+  "thigh",
+  "elbow",
+  "landing",
+  "standing",
+  "leaving",
+  "length",
+  "flight",
+] as const;
+export type Subject = (typeof SUBJECTS)[number];
+
 /** Where on the drawing a remark points. */
 export interface Spot {
   readonly panel: string;
@@ -76,6 +92,8 @@ export interface Remark {
   readonly check: CheckId;
   readonly level: Level;
   readonly yardstick: Yardstick;
+  /** Absent where the unit of `measured` tells by itself what the check has read. */
+  readonly subject?: Subject;
   readonly side: Side | null;
   /** Panels it speaks of, in frame order. The last is where the viewer sees it. */
   readonly panels: readonly string[];

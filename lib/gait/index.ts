@@ -13,6 +13,8 @@ export {
   type Remark,
   type Sound,
   type Spot,
+  SUBJECTS,
+  type Subject,
   UNITS,
   type Unit,
 } from "./finding";

@@ -1,5 +1,5 @@
 import { SIDES, type Side } from "../body";
-import type { CheckId, Reading, Remark } from "./finding";
+import type { CheckId, Reading, Remark, Subject } from "./finding";
 
 /** How far something is meant: where one panel shows it, on one side, or in the whole walk. */
 export type OnPurposeScope =
@@ -19,6 +19,8 @@ export interface OnPurpose {
   /** Eight random base64url characters. */
   readonly id: string;
   readonly check: CheckId;
+  /** What of it, where the check reads several things in one unit. Entries from before hold all of them. */
+  readonly subject?: Subject;
   readonly scope: OnPurposeScope;
   /** In the artist's words; may be empty. */
   readonly reason: string;
@@ -34,14 +36,15 @@ export interface OnPurpose {
 }
 
 /**
- * Whether an entry speaks of a remark: the same check, read in the same unit, within its scope. A panel is
- * the one where the remark is seen, which is its last.
+ * Whether an entry speaks of a remark: the same check, of the same subject, read in the same unit,
+ * within its scope. A panel is the one where the remark is seen, which is its last.
  */
 export function covers(
-  { check, scope, measured }: Pick<OnPurpose, "check" | "scope" | "measured">,
+  { check, subject, scope, measured }: Pick<OnPurpose, "check" | "subject" | "scope" | "measured">,
   remark: Remark,
 ): boolean {
   if (check !== remark.check || measured.unit !== remark.measured.unit) return false;
+  if (subject !== undefined && subject !== remark.subject) return false;
   switch (scope.kind) {
     case "panel":
       return scope.panel === remark.panels.at(-1) && scope.side === remark.side;
@@ -89,12 +92,13 @@ export function purposeOf(
   remarks: readonly Remark[],
   remark: Remark,
   kind: ScopeKind,
-): Pick<OnPurpose, "check" | "scope" | "measured" | "sides"> | null {
+): Pick<OnPurpose, "check" | "subject" | "scope" | "measured" | "sides"> | null {
   const scope = scopeOf(remark, kind);
   if (scope === null) return null;
-  const { check, measured } = remark;
-  const within = remarks.filter((one) => covers({ check, scope, measured }, one));
-  return { check, scope, measured, ...measuredIn(within, scope) };
+  const { check, subject, measured } = remark;
+  const about = { check, ...(subject === undefined ? {} : { subject }), scope };
+  const within = remarks.filter((one) => covers({ ...about, measured }, one));
+  return { ...about, measured, ...measuredIn(within, scope) };
 }
 
 function scopeOf({ panels, side }: Remark, kind: ScopeKind): OnPurposeScope | null {

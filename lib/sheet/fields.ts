@@ -7,6 +7,8 @@ import {
   type OnPurpose,
   type OnPurposeScope,
   SHEET_YARDSTICKS,
+  SUBJECTS,
+  type Subject,
   type Travel,
   UNITS,
 } from "../gait";
@@ -83,7 +85,7 @@ const SCOPES = [
 
 /** What each entry of what is kept on purpose has beside its id. */
 export const ON_PURPOSE_FIELDS: {
-  readonly [K in keyof Omit<OnPurpose, "id" | "sides">]: Field<OnPurpose[K]>;
+  readonly [K in keyof Omit<OnPurpose, "id" | "subject" | "sides">]: Field<OnPurpose[K]>;
 } = {
   check: oneOf(CHECK_IDS),
   scope: {
@@ -98,6 +100,9 @@ export const ON_PURPOSE_FIELDS: {
   }),
   by: text(40), // characters, as long as a name may be
 };
+
+/** What an entry may have beside: which of the readings it is of, where its check has several. */
+export const SUBJECT_FIELD: Field<Subject> = oneOf(SUBJECTS);
 
 const KEPT_SIDE: Field<KeptSide> = record({
   side: orNull(oneOf(SIDES)),

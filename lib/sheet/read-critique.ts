@@ -2,7 +2,7 @@ import type * as Y from "yjs";
 import type { OnPurpose } from "../gait";
 import type { Critique } from "./critique";
 import { isRecord } from "./field";
-import { ID_FIELD, KEPT_SIDES_FIELD, ON_PURPOSE_FIELDS } from "./fields";
+import { ID_FIELD, KEPT_SIDES_FIELD, ON_PURPOSE_FIELDS, SUBJECT_FIELD } from "./fields";
 import { onPurposeIn } from "./schema";
 
 /** What was said about a sheet, and the ids of what could not be read. */
@@ -40,6 +40,7 @@ export function readOnPurpose(id: string, value: unknown): OnPurpose | null {
     ? {
         id,
         check: value.check,
+        ...(SUBJECT_FIELD.fits(value.subject) ? { subject: value.subject } : {}),
         scope: value.scope,
         reason: value.reason,
         measured: value.measured,

@@ -13,6 +13,7 @@ import {
   PANEL_FIELDS,
   POINT_FIELD,
   STROKE_FIELDS,
+  SUBJECT_FIELD,
   TO_REDRAW_FIELD,
 } from "./fields";
 import { byFrame, byHeight } from "./order";
@@ -143,14 +144,16 @@ function readOnPurpose(value: unknown): readonly OnPurpose[] {
   return list("onPurpose", value, 0, MAX_ENTRIES)
     .map((entry, index): OnPurpose => {
       const place = `onPurpose[${index}]`;
-      const hasSides = isRecord(entry) && "sides" in entry;
-      const names = ["id", ...Object.keys(ON_PURPOSE_FIELDS), ...(hasSides ? ["sides"] : [])];
-      const { id, sides, ...rest } = parts(place, entry, names);
+      const has = (name: "subject" | "sides") => isRecord(entry) && name in entry;
+      const beside = (["subject", "sides"] as const).filter(has);
+      const names = ["id", ...Object.keys(ON_PURPOSE_FIELDS), ...beside];
+      const { id, subject, sides, ...rest } = parts(place, entry, names);
       const fields = fieldsOf(place, rest, ON_PURPOSE_FIELDS);
       return {
         id: newId(`${place}.id`, id, ids),
         ...fields,
-        ...(hasSides ? { sides: field(`${place}.sides`, sides, KEPT_SIDES_FIELD) } : {}),
+        ...(has("subject") ? { subject: field(`${place}.subject`, subject, SUBJECT_FIELD) } : {}),
+        ...(has("sides") ? { sides: field(`${place}.sides`, sides, KEPT_SIDES_FIELD) } : {}),
       };
     })
     .sort(byId);

@@ -62,8 +62,17 @@ export function sheetFileText(sheet: HandedSheet): string {
 }
 
 /** The same entry reads the same in every file. */
-function inOrder({ id, check, scope, reason, measured, sides, by }: OnPurpose): OnPurpose {
-  return { id, check, scope, reason, measured, ...(sides === undefined ? {} : { sides }), by };
+function inOrder({ id, check, subject, scope, reason, measured, sides, by }: OnPurpose): OnPurpose {
+  return {
+    id,
+    check,
+    ...(subject === undefined ? {} : { subject }),
+    scope,
+    reason,
+    measured,
+    ...(sides === undefined ? {} : { sides }),
+    by,
+  };
 }
 
 function triples(marks: ViewMarks): FilePanel["marks"]["side"] {

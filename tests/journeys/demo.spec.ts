@@ -23,7 +23,7 @@ test("the demo opens from the start page as one's own copy, and the board finds 
     await expect(margin).toContainText(remark);
   }
 
-  await expect(margin).toContainText("2 on purpose"); // and the knees, that follow the lean
+  await expect(margin).toContainText("1 on purpose");
   await expect(margin.getByText("Left shoulder stays low")).toBeHidden();
   await page.getByRole("button", { name: /^Kept on purpose at down, frame 28: Left/ }).click();
   await expect(margin.getByText("Left shoulder stays low")).toBeVisible();

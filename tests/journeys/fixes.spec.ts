@@ -136,7 +136,7 @@ test("what one keeps on purpose, the other sees with its reason, and drops", asy
   await owner.keyboard.press("Enter");
   await expect(form).toBeHidden();
 
-  await expect(margin(guest)).toContainText("3 on purpose");
+  await expect(margin(guest)).toContainText("2 on purpose");
   await expect(cardOf(guest, /Left foot slips/)).toHaveCount(0);
   await guest
     .getByRole("button", {
@@ -187,5 +187,5 @@ test("a critique link keeps on purpose and does not fix, a view link does neithe
   }
   await allSaved(owner);
   await critic.reload();
-  await expect(margin(critic)).toContainText("3 on purpose");
+  await expect(margin(critic)).toContainText("2 on purpose");
 });

@@ -5,6 +5,7 @@ import {
   type FixChange,
   type OnPurpose,
   type OnPurposeScope,
+  SUBJECTS,
   UNITS,
 } from "../../lib/gait";
 import { VIEWS } from "../../lib/geometry";
@@ -230,14 +231,19 @@ function someFix(panels: readonly Panel[], throws: Dice): Pick<Fix, "changes"> {
 
 function somePurpose(panel: PanelId, throws: Dice): Omit<OnPurpose, "id"> {
   const side = throws.of(SIDES);
+  const check = throws.of(CHECK_IDS);
+  const scope = throws.of<OnPurposeScope>([
+    { kind: "panel", panel, side },
+    { kind: "side", side },
+    { kind: "walk" },
+  ]);
+  const told = throws.below(99);
+  const subject = SUBJECTS[told % (2 * SUBJECTS.length)]; // half of them have none
   return {
-    check: throws.of(CHECK_IDS),
-    scope: throws.of<OnPurposeScope>([
-      { kind: "panel", panel, side },
-      { kind: "side", side },
-      { kind: "walk" },
-    ]),
-    reason: `reason ${throws.below(99)}`,
+    check,
+    scope,
+    ...(subject === undefined ? {} : { subject }),
+    reason: `reason ${told}`,
     measured: { value: throws.below(9) / 100, plusMinus: 0.01, unit: throws.of(UNITS) },
     by: throws.of(["Ana", "Ben", ""]),
   };

@@ -72,6 +72,7 @@ function landing(study: Study, contact: WalkPanel, side: Side): Finding {
   const where = measured.value < 0 ? "below" : "above";
   return {
     ...located(study, contact, side, joints),
+    subject: "landing",
     measured,
     expected: { value: TOE_OVER_HEEL, plusMinus: 0, unit: "leg" },
     title: capital(`${side} foot does not land on its heel`),
@@ -99,6 +100,7 @@ function flat(study: Study, step: Step, side: Side, pose: "down" | "passing"): F
   const front = panel.marks.side[limbJoint(side, "ball")] === undefined ? "toe" : "ball";
   return {
     ...located(study, panel, side, [limbJoint(side, "heel"), limbJoint(side, front)]),
+    subject: "standing",
     measured,
     expected: { value: up ? FLAT_WITHIN : -FLAT_WITHIN, plusMinus: 0, unit: "rad" },
     title: capital(`${side} foot is not flat at the ${pose}`),
@@ -143,6 +145,7 @@ function surely({ measured: { value, plusMinus } }: ToeOverHeel): number {
 function toeFirst(study: Study, side: Side, { panel, measured, joints }: ToeOverHeel): Remark {
   return {
     ...located(study, panel, side, joints),
+    subject: "leaving",
     measured,
     expected: { value: TOE_OVER_HEEL, plusMinus: 0, unit: "leg" },
     title: capital(`${side} foot leaves toe first`),

@@ -114,6 +114,7 @@ function remarkOn({ yardstick }: Study, leaning: Leaning): Remark | null {
     check: "symmetry",
     level: broken.level,
     yardstick,
+    subject: "shoulders",
     side: low,
     panels: panels.map(({ id }) => id),
     frames: panels.map(({ frame }) => frame),

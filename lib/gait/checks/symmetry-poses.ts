@@ -2,7 +2,7 @@ import type { JointName, Side } from "../../body";
 import { rootSumSquare, type View } from "../../geometry";
 import { STEP_POSES, type StepPose } from "../../motion";
 import { clearlyBeyond, greatestFirst } from "../beyond";
-import type { Reading, Remark } from "../finding";
+import type { Reading, Remark, Subject } from "../finding";
 import { evenWithin, PAIRS_SOURCE } from "../methods/symmetry";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
@@ -23,6 +23,7 @@ export interface PosePair {
   /** "the hips stand over the ground by". */
   readonly what: string;
   readonly title: string;
+  readonly subject: Subject;
   readonly poses: readonly StepPose[];
   /** The most that captured pairs differ by at the pose. */
   most(pose: StepPose): number;
@@ -101,6 +102,7 @@ function remarkOn({ yardstick }: Study, worst: Apart, side: Side): Remark | null
     check: "symmetry",
     level: broken.level,
     yardstick,
+    subject: pair.subject,
     side,
     panels: panels.map(({ id }) => id),
     frames: panels.map(({ frame }) => frame),

@@ -20,6 +20,7 @@ export const HEIGHT_PAIRS: PosePairs = {
     {
       what: "the hips stand over the ground by",
       title: "hips stand unevenly",
+      subject: "hips",
       poses: STEP_POSES,
       most: () => HEIGHTS_APART,
       read: hipsOver,
@@ -33,6 +34,7 @@ export const CLEARANCE_PAIRS: PosePairs = {
     {
       what: "the swinging foot is over the ground by",
       title: "feet are lifted unevenly",
+      subject: "lift",
       poses: ["passing"],
       most: () => LIFTS_APART,
       read: lifted,
@@ -61,6 +63,7 @@ function angle(limb: LimbAngle, other: 0 | 1): PosePair {
   return {
     what: `${part} ${verb}`,
     title: `${limb}s ${limb === "thigh" ? "lean" : "bend"} unevenly`,
+    subject: limb,
     poses: STEP_POSES,
     most: (pose) => ANGLES_APART[limb][pose],
     read: (study, panel, weightOn) =>

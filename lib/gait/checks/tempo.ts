@@ -79,6 +79,7 @@ function lengthRemark(study: Study, whole: Whole, length: Reading): Remark | nul
   const { from, to } = STEP_LENGTH;
   return {
     ...overTheStep(study, whole),
+    subject: "length",
     measured: { value, plusMinus, unit: "leg" },
     expected: { value: limit, plusMinus: 0, unit: "leg" },
     title: capital(`${whoseStep(step.weightOn)} is ${isLong ? "long" : "short"}`),
@@ -138,6 +139,7 @@ function flightRemark(study: Study, step: Step): Remark | null {
     check: "tempo",
     level: "may-show",
     yardstick: study.yardstick,
+    subject: "flight",
     side: weightOn,
     panels: [panel.id],
     frames: [panel.frame],

@@ -14,6 +14,7 @@ import type { WalkPanel } from "../walk";
 export const FOOT_ROLL_TRAITS: readonly Trait[] = [
   {
     name: "the landing of the foot",
+    subject: "landing",
     what: "at the contact the front toe is over its heel by",
     sees: "one foot is seen to land otherwise than the other",
     near: NEIGHBOURS.landing,
@@ -22,6 +23,7 @@ export const FOOT_ROLL_TRAITS: readonly Trait[] = [
   },
   {
     name: "the standing foot",
+    subject: "standing",
     what: "at passing the foot that carries pitches by",
     sees: "one foot is seen to stand otherwise than the other",
     near: NEIGHBOURS.flat,
@@ -30,6 +32,7 @@ export const FOOT_ROLL_TRAITS: readonly Trait[] = [
   },
   {
     name: "the leaving of the foot",
+    subject: "leaving",
     what: "as the foot leaves, at the next contact, its toe is over its heel by",
     sees: "one foot is seen to leave the ground otherwise than the other",
     near: NEIGHBOURS.leaving,

@@ -14,6 +14,7 @@ const FEET: readonly JointName[] = ["left-ankle", "right-ankle"];
 export const LENGTH_TRAITS: readonly Trait[] = [
   {
     name: "its length",
+    subject: "length",
     what: "from foot to foot along the ground it has",
     sees: "one step is seen to reach farther than the other",
     near: NEIGHBOURS.length,

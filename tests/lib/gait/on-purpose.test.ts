@@ -7,7 +7,7 @@ import {
   reviewWalk,
   type Walk,
 } from "../../../lib/gait";
-import { push, raise, walk } from "../../support/walk";
+import { lift, push, raise, walk } from "../../support/walk";
 
 /** Both downs stand too high, the left one by more; the left foot slips. */
 const faulty = (left = 0.06, right = 0.04): Walk =>
@@ -98,6 +98,38 @@ describe("keeping a remark on purpose", () => {
     const [left, right] = [reading("left"), reading("right")];
     expect(Math.abs(left?.value ?? 0)).toBeGreaterThan(Math.abs(right?.value ?? 0));
     expect(keeping(faulty(), "walk").measured).toEqual(left);
+  });
+
+  /** The left shoulder stays low at both downs, and the left knee is bent more at one of them. */
+  const leaning = (): Walk => {
+    const low = ["left down", "right down"] as const;
+    const leant = low.reduce((so, at) => lift(so, at, ["left-shoulder"], -0.06), walk());
+    return push(leant, "left down", ["left-knee"], 0.1);
+  };
+  const keptOf = (subject: Remark["subject"]): OnPurpose => {
+    const { remarks } = read(leaning());
+    const remark = remarks.find((one) => one.check === "symmetry" && one.subject === subject);
+    const purpose = remark === undefined ? null : purposeOf(remarks, remark, "walk");
+    if (purpose === null) throw new Error(`the ${subject} are remarked`);
+    return { id: "entry-01", reason: "", by: "", ...purpose };
+  };
+
+  it("keeps what was read, and no other reading of its check in the same unit", () => {
+    for (const subject of ["shoulders", "knee"] as const) {
+      const { kept, remarks } = read(leaning(), [keptOf(subject)]);
+      expect(kept.map(({ remark }) => [remark.check, remark.subject])).toEqual([
+        ["symmetry", subject],
+      ]);
+      expect(
+        remarks.some(({ check, measured }) => check === "symmetry" && measured.unit === "rad"),
+      ).toBe(true);
+    }
+  });
+
+  it("knew no subject in entries from before, which hold what their unit has", () => {
+    const { subject: _, sides: __, ...old } = keptOf("knee");
+    const held = read(leaning(), [old]).kept.map(({ remark }) => remark.subject);
+    expect(held.toSorted()).toEqual(["knee", "shoulders"]);
   });
 
   it("has no side to keep where a remark has none", () => {

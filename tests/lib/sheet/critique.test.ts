@@ -33,7 +33,7 @@ describe("the critique document", () => {
     const scopes = [
       entry("bbbbbbbb", { scope: { kind: "walk" }, reason: "" }),
       entry("aaaaaaaa", { scope: { kind: "panel", panel: "panel-01", side: null } }),
-      entry("cccccccc"),
+      entry("cccccccc", { check: "symmetry", subject: "shoulders" }),
     ];
     for (const one of scopes) keepOnPurpose(ana.critique, one);
     meet([ana, ben]);
@@ -89,6 +89,7 @@ describe("the critique document", () => {
     const wrong: readonly Partial<OnPurpose>[] = [
       { id: "no id" },
       { reason: "x".repeat(501) },
+      { subject: "nose" as "hips" },
       { measured: { value: Number.NaN, plusMinus: 0, unit: "leg" } },
       { measured: { value: 1, plusMinus: -1, unit: "leg" } },
       { scope: { kind: "panel", panel: "", side: null } },

@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import * as Y from "yjs";
 import { JOINTS } from "../../../lib/body";
-import { CHECK_IDS, type OnPurpose, UNITS } from "../../../lib/gait";
+import { CHECK_IDS, type OnPurpose, SUBJECTS, UNITS } from "../../../lib/gait";
 import { quantiseStroke, type Stroke } from "../../../lib/ink";
 import {
   capturedExample,
@@ -52,6 +52,15 @@ const ON_PURPOSE: readonly OnPurpose[] = [
     scope: { kind: "walk" },
     reason: "the sack",
     measured: { value: -0.02, plusMinus: 0, unit: "leg" },
+    by: "Ben",
+  },
+  {
+    id: "dddddddd",
+    check: "symmetry",
+    subject: "shoulders",
+    scope: { kind: "walk" },
+    reason: "",
+    measured: { value: 0.15, plusMinus: 0.01, unit: "rad" },
     by: "Ben",
   },
 ];
@@ -276,6 +285,7 @@ const DAMAGES: readonly (readonly [path: string, value: unknown, says: string])[
   ["onPurpose.0", null, "onPurpose[0]: expected an object with id, check"],
   ["onPurpose.0.id", "a b", "onPurpose[0].id: expected 1 to 63 letters"],
   ["onPurpose.0.check", "posture", 'onPurpose[0].check: expected "missing-pose" or'],
+  ["onPurpose.3.subject", "nose", 'onPurpose[3].subject: expected "shoulders" or'],
   ["onPurpose.0.scope", { kind: "scene" }, 'onPurpose[0].scope: expected { kind: "panel"; panel:'],
   ["onPurpose.0.scope.side", undefined, "onPurpose[0].scope: expected"],
   ["onPurpose.1.scope.side", null, "onPurpose[1].scope: expected"],
@@ -356,8 +366,9 @@ describe("the published schema", () => {
   });
 
   it("knows the checks there are, and the units", () => {
-    const { check, measured } = schema.$defs.onPurpose.properties;
+    const { check, subject, measured } = schema.$defs.onPurpose.properties;
     expect(check.enum).toEqual(CHECK_IDS);
+    expect(subject.enum).toEqual(SUBJECTS);
     expect(measured.properties.unit.enum).toEqual(UNITS);
   });
 

@@ -118,7 +118,6 @@ describe("what is kept on purpose in the demo", () => {
     const { kept, lapsed } = reviewWalk(walkOf(sheet), "trade", sheet.onPurpose);
     expect(kept.map(({ remark, entry }) => [remark.title, entry.scope.kind])).toEqual([
       ["Left shoulder stays low", "walk"],
-      ["Knees bend unevenly at the down", "walk"], // tidy, and in the same unit
     ]);
     expect(kept[0]?.remark.level).toBe("may-show");
     expect(kept[0]?.entry.reason).toMatch(/sack/);
