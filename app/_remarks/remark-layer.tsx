@@ -88,7 +88,9 @@ function Found({ found, pointed, panel, view, width }: FoundProps) {
     keepClear: view === "side" ? [corner(pixel)] : [],
     words: ({ remark }, drawn) => {
       const amount = drawn && (alone || ordered.length === 1 || width >= NARROW_PX);
-      const text = amount ? labelWords(remark) : String(numbers.get(remark) ?? "");
+      const text = amount
+        ? labelWords(remark, width < NARROW_PX)
+        : String(numbers.get(remark) ?? "");
       return { text: width < LEAST_LABELLED_PX ? "" : text, numbered: !amount };
     },
   });
