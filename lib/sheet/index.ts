@@ -17,6 +17,9 @@ export { readCritique } from "./read-critique";
 export { readSheet, readSheetCounting, type SheetReading } from "./read-sheet";
 export { readSheetFile, tooLarge } from "./read-sheet-file";
 export { ORIGIN, SCHEMA } from "./schema";
+export type { Change } from "./set-aside/change";
+export { changesIn } from "./set-aside/changes-in";
+export { handOverChanges, type SetAsideWork } from "./set-aside/hand-over-changes";
 export type {
   Brief,
   HandedSheet,
@@ -49,6 +52,7 @@ export { amendHead } from "./verbs/amend-head";
 export { applyFix } from "./verbs/apply-fix";
 export { copyFoot } from "./verbs/copy-foot";
 export { copyPose, type PassOnInk } from "./verbs/copy-pose";
+export { doAgain, type NotDone } from "./verbs/do-again";
 export { drawStroke } from "./verbs/draw-stroke";
 export { dropOnPurpose } from "./verbs/drop-on-purpose";
 export { evenOut } from "./verbs/even-out";

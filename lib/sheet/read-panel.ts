@@ -11,7 +11,7 @@ import { REDRAW_KEYS } from "./to-redraw";
 export type BarePanel = Omit<Panel, "ink">;
 
 /** The keys that marks are kept under, and whose they are: `side.left-knee`. */
-const MARK_KEYS: ReadonlyMap<string, { view: View; joint: JointName }> = new Map(
+export const MARK_KEYS: ReadonlyMap<string, { view: View; joint: JointName }> = new Map(
   VIEWS.flatMap((view) =>
     JOINTS.map((joint): [string, { view: View; joint: JointName }] => [
       markKey(view, joint),

@@ -18,6 +18,7 @@ import {
   capturedExample,
   copyFoot,
   copyPose,
+  doAgain,
   drawStroke,
   dropOnPurpose,
   evenOut,
@@ -167,6 +168,11 @@ const ACTS: Readonly<Record<string, (turn: Turn) => void>> = {
     movePicture(peer.doc, panel, throws.of(VIEWS), throws.of([place, { dim: 0.25 }]));
   },
   "take picture": ({ peer, panel, throws }) => takePicture(peer.doc, panel, throws.of(VIEWS)),
+  again: ({ peer, panel, throws }) => {
+    const frame = { part: "panels", panel, key: "frame", value: 1 + throws.below(30) };
+    const mark = { ...frame, key: "side.head", value: [throws.below(720), 300, 2] };
+    doAgain(peer.doc, "drawing", throws.of([[frame], [mark], [frame, mark]]));
+  },
   undo: ({ peer }) => void peer.undo.undo(),
   redo: ({ peer }) => void peer.undo.redo(),
   meet: ({ people, peer, throws }) => meet([peer, throws.of(people)]),
