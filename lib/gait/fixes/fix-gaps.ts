@@ -1,4 +1,4 @@
-import { JOINTS } from "../../body";
+import { JOINTS, shiftedMarks } from "../../body";
 import { type Exposure, type Frame, nearestDrawn } from "../../motion";
 import { stepFrames } from "../expected-frames";
 import { expectedIn } from "../expected-in";
@@ -8,7 +8,7 @@ import { placeOf } from "../ground-mark";
 import type { Step } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
-import { marksMoved, shifted } from "./move-pose";
+import { marksMoved } from "./move-pose";
 import type { Proposal } from "./proposal";
 
 /** A panel and the frame it is to stand at. */
@@ -59,7 +59,7 @@ function kept({ walk, leg }: Study, slid: readonly Stem[]): FixChange[] {
     if (!Number.isFinite(gone) || gone === 0) return [];
     if (walk.travel === "travelling") return [{ kind: "place", panel: panel.id, place }];
     if (leg.kind === "cannot-tell") return [];
-    const side = shifted(panel.marks.side, JOINTS, { x: gone * leg.value, y: 0 });
+    const side = shiftedMarks(panel.marks.side, JOINTS, { x: gone * leg.value, y: 0 });
     return marksMoved(panel, { ...panel.marks, side });
   });
 }

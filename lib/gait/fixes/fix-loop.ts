@@ -1,9 +1,8 @@
-import { JOINTS, type Mark, markOf, type ViewMarks } from "../../body";
+import { hundredth, JOINTS, type Mark, markOf, type ViewMarks } from "../../body";
 import type { Remark } from "../finding";
 import type { FixChange } from "../fix";
 import { hipsAlong, ONE_HIP_ALONG } from "../hips-along";
 import type { Study } from "../study";
-import { hundredth } from "./move-pose";
 import type { Proposal } from "./proposal";
 
 /**

@@ -1,5 +1,6 @@
 import {
   bendOf,
+  hundredth,
   limbJoint,
   markOf,
   middleJoint,
@@ -32,7 +33,7 @@ import { listed } from "../words";
 import { overTheFoot } from "./fix-weight";
 import { heightOf, hipSpan, inside } from "./hip-span";
 import { inBetween } from "./in-between";
-import { hundredth, moveBody } from "./move-pose";
+import { moveBody } from "./move-pose";
 import type { Proposal } from "./proposal";
 
 type Added = Extract<FixChange, { kind: "add-panel" }>;

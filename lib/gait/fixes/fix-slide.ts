@@ -1,10 +1,19 @@
-import { JOINTS, type JointName, markOf, otherSide, PANEL, type Side } from "../../body";
+import {
+  footJoints,
+  JOINTS,
+  type JointName,
+  markOf,
+  otherSide,
+  PANEL,
+  type Side,
+  shiftedMarks,
+} from "../../body";
 import type { Remark } from "../finding";
 import { placeOf } from "../ground-mark";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { percent, sided } from "../words";
-import { footJoints, marksMoved, moveFoot, placeJoints, shifted } from "./move-pose";
+import { marksMoved, moveFoot, placeJoints } from "./move-pose";
 import { movedPanel, type Proposal } from "./proposal";
 
 /** A foot that moved less than this along the ground is left where it is, leg lengths. */
@@ -57,7 +66,7 @@ export function fixSlide(study: Study, { side, panels, spots }: Remark): readonl
       };
     }
     const legUnits = leg.kind === "value" ? leg.value : PANEL.plainLeg;
-    const marks = shifted(panel.marks.side, JOINTS, { x: -by * legUnits, y: 0 });
+    const marks = shiftedMarks(panel.marks.side, JOINTS, { x: -by * legUnits, y: 0 });
     return { title: name, changes: marksMoved(panel, { ...panel.marks, side: marks }) };
   }
 

@@ -1,10 +1,17 @@
-import { markOf, mirroredMarks, type Side, type ViewMarks } from "../../body";
+import {
+  footJoints,
+  markOf,
+  mirroredMarks,
+  type Side,
+  shiftedMarks,
+  type ViewMarks,
+} from "../../body";
 import { VIEWS, type View } from "../../geometry";
 import type { Remark } from "../finding";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { sided } from "../words";
-import { footJoints, marksMoved, shifted } from "./move-pose";
+import { marksMoved } from "./move-pose";
 import type { Proposal } from "./proposal";
 
 /**
@@ -41,7 +48,7 @@ function onItsGround(from: WalkPanel, to: WalkPanel, view: View, weightOn: Side)
   const [there, here] =
     foot === undefined ? [null, null] : [markOf(other, foot), markOf(own, foot)];
   const by = there === null || here === null ? 0 : here.x - there.x;
-  const moved = shifted(other, joints, { x: by, y: 0 });
+  const moved = shiftedMarks(other, joints, { x: by, y: 0 });
   return Object.fromEntries(
     joints.flatMap((joint) => {
       const mark = own[joint];

@@ -1,4 +1,4 @@
-import { SIDES, type Side } from "../../body";
+import { footJoints, SIDES, type Side, shiftedMarks } from "../../body";
 import type { Remark } from "../finding";
 import type { FixChange } from "../fix";
 import { WIDTH } from "../methods/width";
@@ -7,7 +7,7 @@ import type { Step } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { percent } from "../words";
-import { footJoints, marksMoved, shifted } from "./move-pose";
+import { marksMoved } from "./move-pose";
 import type { Proposal } from "./proposal";
 
 /** How far within the limit a foot is put, leg lengths: what stands on the limit may fall either way. */
@@ -55,8 +55,8 @@ export function fixWidth(study: Study, remark: Remark): readonly Proposal[] {
 function asideBy(panel: WalkPanel, feet: readonly Side[], by: number): readonly FixChange[] {
   const front = feet.reduce((marks, side) => {
     const x = side === "left" ? by : -by; // the walker's left is on the front view's right
-    const footed = shifted(marks, footJoints(side), { x, y: 0 });
-    return shifted(footed, [`${side}-knee`], { x: x / 2, y: 0 });
+    const footed = shiftedMarks(marks, footJoints(side), { x, y: 0 });
+    return shiftedMarks(footed, [`${side}-knee`], { x: x / 2, y: 0 });
   }, panel.marks.front);
   return marksMoved(panel, { ...panel.marks, front });
 }

@@ -1,4 +1,6 @@
 import {
+  footJoints,
+  hundredth,
   JOINTS,
   type JointName,
   limbJoint,
@@ -15,7 +17,6 @@ import { placeOf } from "../ground-mark";
 import type { GroundPace } from "../places/places-of";
 import { footPitch } from "../readings/joint-angles";
 import type { WalkPanel } from "../walk";
-import { footJoints, hundredth } from "./move-pose";
 
 /** A pose to be made between two that are drawn. Frames and ground as the walk has them. */
 export interface Between {

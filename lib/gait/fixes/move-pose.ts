@@ -1,13 +1,16 @@
 import {
+  BODY,
+  footJoints,
+  hundredth,
   JOINTS,
   type JointName,
-  type LimbJoint,
   limbJoint,
   type Mark,
   markOf,
   type PoseMarks,
   SIDES,
   type Side,
+  shiftedMarks,
   solvedKnee,
   type ViewMarks,
 } from "../../body";
@@ -28,23 +31,6 @@ export interface Way {
   readonly aside: number;
 }
 
-const TRUNK: readonly LimbJoint[] = ["shoulder", "elbow", "wrist", "hip"];
-
-/** Hips, and all that they carry. */
-const BODY: readonly JointName[] = [
-  "head",
-  "neck",
-  "load",
-  ...TRUNK.flatMap((part) => SIDES.map((side) => limbJoint(side, part))),
-];
-
-const FOOT: readonly LimbJoint[] = ["ankle", "heel", "ball", "toe"];
-
-/** A foot's joints, from the ankle round to the toe. */
-export function footJoints(side: Side): readonly JointName[] {
-  return FOOT.map((part) => limbJoint(side, part));
-}
-
 /**
  * The hips and everything above them moved, the feet kept and the knees solved: thigh and shank keep
  * their lengths and the knee its side. Where a leg does not reach it is laid out straight.
@@ -53,8 +39,8 @@ export function footJoints(side: Side): readonly JointName[] {
  * Errors:  none; joints that are not marked are passed over
  */
 export function moveBody({ marks }: Pick<WalkPanel, "marks">, way: Way): MovedPose {
-  const side = shifted(marks.side, BODY, { x: way.forward, y: -way.up });
-  const front = shifted(marks.front, BODY, { x: way.aside, y: -way.up });
+  const side = shiftedMarks(marks.side, BODY, { x: way.forward, y: -way.up });
+  const front = shiftedMarks(marks.front, BODY, { x: way.aside, y: -way.up });
   return withKnees(marks, { side, front }, way);
 }
 
@@ -69,8 +55,8 @@ export function moveFoot(
   { forward, up }: Pick<Way, "forward" | "up">,
 ): MovedPose {
   const joints = footJoints(foot);
-  const side = shifted(marks.side, joints, { x: forward, y: -up });
-  const front = shifted(marks.front, joints, { x: 0, y: -up });
+  const side = shiftedMarks(marks.side, joints, { x: forward, y: -up });
+  const front = shiftedMarks(marks.front, joints, { x: 0, y: -up });
   return withKnees(marks, { side, front }, { forward: 0, up: 0, aside: 0 });
 }
 
@@ -85,7 +71,7 @@ export function placeJoints(
     const mark = markOf(marks.side, joint);
     if (mark === null) continue;
     side[joint] = { ...mark, x: hundredth(x), y: hundredth(y) };
-    front = shifted(front, [joint], { x: 0, y: y - mark.y });
+    front = shiftedMarks(front, [joint], { x: 0, y: y - mark.y });
   }
   return withKnees(marks, { side, front }, { forward: 0, up: 0, aside: 0 });
 }
@@ -103,7 +89,7 @@ function withKnees(before: PoseMarks, after: PoseMarks, way: Way): MovedPose {
       short.push({ side: leg, by: solved.beyond ?? 0 });
     }
     if (solved.kind === "as-it-is" && !hasFoot(before.side, leg)) {
-      side = shifted(side, [joint], { x: way.forward, y: -way.up }); // a knee without a foot hangs on its hip
+      side = shiftedMarks(side, [joint], { x: way.forward, y: -way.up }); // a knee without a foot hangs on its hip
     }
     front = frontKnee(before, { side, front }, leg, way);
   }
@@ -139,7 +125,7 @@ function frontKnee(before: PoseMarks, after: PoseMarks, side: Side, { aside, up 
   const was = markOf(before.side, joint);
   const is = markOf(after.side, joint);
   const down = was === null || is === null ? -up * share : is.y - was.y;
-  return shifted(after.front, [joint], { x: aside * share, y: down });
+  return shiftedMarks(after.front, [joint], { x: aside * share, y: down });
 }
 
 function footEnd(marks: ViewMarks, side: Side): Mark | null {
@@ -150,27 +136,8 @@ function hasFoot(marks: ViewMarks, side: Side): boolean {
   return footEnd(marks, side) !== null;
 }
 
-/** Marks of one view moved by a way. Panel units, y down. */
-export function shifted(
-  marks: ViewMarks,
-  joints: readonly JointName[],
-  by: { readonly x: number; readonly y: number },
-): ViewMarks {
-  const after: Partial<Record<JointName, Mark>> = { ...marks };
-  for (const joint of joints) {
-    const mark = markOf(marks, joint);
-    if (mark !== null) after[joint] = rounded({ ...mark, x: mark.x + by.x, y: mark.y + by.y });
-  }
-  return after;
-}
-
 function rounded(mark: Mark): Mark {
   return { ...mark, x: hundredth(mark.x), y: hundredth(mark.y) };
-}
-
-/** A hundredth of a panel unit: far finer than a hand can mark. */
-export function hundredth(units: number): number {
-  return Math.round(units * 100) / 100;
 }
 
 /** What turns a panel's marks into others, joint by joint. */

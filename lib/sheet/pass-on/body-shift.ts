@@ -1,17 +1,18 @@
 import {
+  BODY,
   type JointName,
-  type LimbJoint,
   limbJoint,
   markOf,
   PANEL,
   SIDES,
   type Side,
+  shiftedMarks,
   type ViewMarks,
 } from "../../body";
 import { walkLegLength } from "../../gait";
 import { VIEWS } from "../../geometry";
 import type { Panel } from "../sheet";
-import { frontFollows, movedMarks, withKnee } from "./leg-follows";
+import { frontFollows, withKnee } from "./leg-follows";
 import { isRefusal, type PassOn, passingTo } from "./passing";
 
 /** Where the body goes. Panel units: forward to the side view's right, up, aside to the front view's right. */
@@ -21,20 +22,6 @@ export interface BodyShift {
   readonly aside: number;
 }
 
-const ABOVE_THE_KNEES = [
-  "shoulder",
-  "elbow",
-  "wrist",
-  "hip",
-] as const satisfies readonly LimbJoint[];
-
-/** Hips, and all that they carry. */
-const BODY: readonly JointName[] = [
-  "head",
-  "neck",
-  "load",
-  ...ABOVE_THE_KNEES.flatMap((part) => SIDES.map((side) => limbJoint(side, part))),
-];
 const KNEES: readonly JointName[] = SIDES.map((side) => limbJoint(side, "knee"));
 
 /**
@@ -52,18 +39,18 @@ export function bodyShift(panel: Panel, { forward, up, aside }: BodyShift): Pass
   }
   const leg = walkLegLength({ panels: [panel] });
   const legUnits = leg.kind === "value" ? leg.value : PANEL.plainLeg;
-  let side = movedMarks(marks.side, BODY, { x: forward, y: -up });
+  let side = shiftedMarks(marks.side, BODY, { x: forward, y: -up });
   for (const one of SIDES) {
     const solved = withKnee(marks.side, side, one, legUnits);
     if (isRefusal(solved)) return solved;
     side = solved;
     // A knee whose foot is not marked hangs on its hip.
     if (hip(marks.side, one) !== null && !hasFoot(marks.side, one)) {
-      side = movedMarks(side, [limbJoint(one, "knee")], { x: forward, y: -up });
+      side = shiftedMarks(side, [limbJoint(one, "knee")], { x: forward, y: -up });
     }
   }
   const followed = frontFollows(marks, side, KNEES);
-  let front = movedMarks(followed.front, BODY, { x: aside, y: -up });
+  let front = shiftedMarks(followed.front, BODY, { x: aside, y: -up });
   for (const one of SIDES)
     front = frontKnee(marks.front, front, one, { aside, up, side: marks.side });
   return passingTo(panel, { side, front });
@@ -92,5 +79,5 @@ function frontKnee(
   const share = foot === null || foot.y === top.y ? 1 : (foot.y - knee.y) / (foot.y - top.y);
   // Its height is the side view's to say, where that has the knee.
   const up = markOf(shift.side, joint) === null ? shift.up * share : 0;
-  return movedMarks(after, [joint], { x: shift.aside * share, y: -up });
+  return shiftedMarks(after, [joint], { x: shift.aside * share, y: -up });
 }

@@ -1,4 +1,5 @@
 import {
+  footJoints,
   type JointName,
   limbJoint,
   type Mark,
@@ -11,7 +12,6 @@ import { walkLegLength } from "../../gait";
 import { insidePolygon, type Point, VIEWS, type View } from "../../geometry";
 import { cutStroke, type Stroke } from "../../ink";
 import type { Panel } from "../sheet";
-import { footJoints } from "./foot-parts";
 import { frontFollows, withKnee } from "./leg-follows";
 import { isRefusal, type PassOn, passingTo } from "./passing";
 

@@ -1,4 +1,11 @@
-import { type JointName, limbJoint, type Side } from "../../body";
+import {
+  footJoints,
+  hundredth,
+  type JointName,
+  limbJoint,
+  type Side,
+  shiftedMarks,
+} from "../../body";
 import {
   findSteps,
   groundMark,
@@ -9,8 +16,7 @@ import {
 } from "../../gait";
 import type { PanelId, Sheet } from "../sheet";
 import { walkOf } from "../walk-of";
-import { footJoints } from "./foot-parts";
-import { frontFollows, hundredth, movedMarks, withKnee } from "./leg-follows";
+import { frontFollows, withKnee } from "./leg-follows";
 import { isRefusal, type PassOn, passingTo } from "./passing";
 
 /** Nearer than this the foot is where it was put down: finer than a mark is placed. Leg lengths. */
@@ -56,7 +62,7 @@ export function footOnPrint(sheet: Sheet, panelId: PanelId, side: Side): PassOn 
   }
   const foot = footJoints(side);
   const units = { x: hundredth(way.x * leg.value), y: -hundredth(way.y * leg.value) };
-  const moved = movedMarks(panel.marks.side, foot, units);
+  const moved = shiftedMarks(panel.marks.side, foot, units);
   const solved = withKnee(panel.marks.side, moved, side, leg.value);
   if (isRefusal(solved)) return solved;
   return passingTo(panel, frontFollows(panel.marks, solved, [limbJoint(side, "knee"), ...foot]));

@@ -1,31 +1,14 @@
 import type { PoseMarks, ViewMarks } from "../../body";
-import { type JointName, limbJoint, type Mark, markOf, type Side, solvedKnee } from "../../body";
+import {
+  hundredth,
+  type JointName,
+  limbJoint,
+  markOf,
+  type Side,
+  shiftedMarks,
+  solvedKnee,
+} from "../../body";
 import type { CannotPass } from "./passing";
-
-/** A hundredth of a panel unit: far finer than a hand can mark, and shorter to keep. */
-export function hundredth(units: number): number {
-  return Math.round(units * 100) / 100;
-}
-
-/** Marks of one view moved by a way. Panel units, y down. */
-export function movedMarks(
-  marks: ViewMarks,
-  joints: readonly JointName[],
-  by: { readonly x: number; readonly y: number },
-): ViewMarks {
-  const moved: Partial<Record<JointName, Mark>> = {};
-  for (const joint of joints) {
-    const mark = markOf(marks, joint);
-    if (mark === null) continue;
-    moved[joint] = { ...mark, x: go(mark.x, by.x), y: go(mark.y, by.y) };
-  }
-  return { ...marks, ...moved };
-}
-
-/** What does not move stays as it is, to the last digit. */
-function go(from: number, by: number): number {
-  return by === 0 ? from : hundredth(from + by);
-}
 
 /**
  * The side view's marks with this side's knee solved for where hip and foot are now, or why the leg
@@ -65,7 +48,7 @@ export function frontFollows(
     const was = markOf(before.side, joint);
     const is = markOf(side, joint);
     if (was !== null && is !== null && was.y !== is.y) {
-      front = movedMarks(front, [joint], { x: 0, y: is.y - was.y });
+      front = shiftedMarks(front, [joint], { x: 0, y: is.y - was.y });
     }
   }
   return { side, front };
