@@ -1,7 +1,8 @@
+import { randomBytes } from "node:crypto";
 import type { Storage } from "../shared/hub-message";
 import { HUB_LIMITS } from "../shared/limits";
 import type { Clock } from "./clock";
-import type { NewUpdate } from "./store/store";
+import type { NewBatch, NewUpdate } from "./store/document-records";
 import { toStoreError } from "./store/store-error";
 
 const RETRY_MS = { first: 50, longest: 2000 };
@@ -24,7 +25,8 @@ export interface Committer {
 }
 
 export interface CommitterDeps {
-  readonly append: (updates: readonly NewUpdate[]) => Promise<void>;
+  /** Tried again with the same batch until it passes. */
+  readonly append: (batch: NewBatch) => Promise<void>;
   readonly clock: Clock;
   readonly onState: (storage: Storage) => void;
   /** Too much waits for the disk (true), or again little enough (false): stop reading, go on. */
@@ -91,11 +93,12 @@ interface CommitDeps {
 }
 
 async function commit(list: readonly NewUpdate[], { append, clock, tell }: CommitDeps) {
+  const batch: NewBatch = { id: randomBytes(9).toString("base64url"), updates: list };
   const since = clock.now();
   const callOff = clock.after(SLOW_MS, () => tell({ state: "slow", behindMs: SLOW_MS }));
   for (let pause = RETRY_MS.first; ; pause = Math.min(RETRY_MS.longest, pause * 2)) {
     try {
-      await append(list);
+      await append(batch);
       break;
     } catch (error) {
       callOff();

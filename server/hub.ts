@@ -7,7 +7,9 @@ import type { Clock } from "./clock";
 import { createCommitter } from "./committer";
 import { type Connection, createConnection, type Visitor } from "./connection";
 import { createRooms, isNewerVersion, type PrepareDocument } from "./rooms";
+import type { NewBatch } from "./store/document-records";
 import type { Store } from "./store/store";
+import { StoreError } from "./store/store-error";
 
 const TICK_MS = 5000;
 const COME_BACK_MS = { min: 500, max: 3000 }; // a restart takes about a second; spread the return
@@ -47,7 +49,7 @@ export function createHub(deps: HubDeps): Hub {
     for (const connection of connections) connection.send(frame, "must");
   };
   const committer = createCommitter({
-    append: (updates) => store.appendUpdates(updates),
+    append: (batch) => appendAll(store, batch),
     clock,
     onState: (storage) => toAll(encodeStorage(storage)),
     onPressure: (high) => {
@@ -129,6 +131,13 @@ export function createHub(deps: HubDeps): Hub {
     connections: () => connections.size,
     rooms: rooms.states,
   };
+}
+
+/** Nothing may be called saved that the store has refused. */
+async function appendAll(store: Store, batch: NewBatch): Promise<void> {
+  const [refused] = (await store.appendUpdates(batch)).refused;
+  if (refused !== undefined)
+    throw new StoreError("broken", `an update was refused: ${refused.reason}`);
 }
 
 function everyFewSeconds(clock: Clock, run: () => void): () => void {

@@ -7,7 +7,7 @@ import type { Committer } from "./committer";
 import { judge } from "./gate";
 import type { Urgency } from "./outbox";
 import { createPresenceTable, type PresenceTable } from "./presence-table";
-import type { StoredDocument } from "./store/store";
+import type { StoredDocument } from "./store/document-records";
 
 /** A connection, as the room sees it. */
 export interface Member {
@@ -68,8 +68,9 @@ export function createRoom({ stored, prepare, committer, clock, onBroken }: Room
   /** What each member had for certain when it was last answered. */
   const answered = new WeakMap<Member, Uint8Array>();
   const presence = createPresenceTable<Member>();
+  const { documentId, generation } = stored;
   const { doc, prepared, take, whole } = openDocument(stored, prepare);
-  let size = stored.updates.reduce((sum, { length }) => sum + length, 0);
+  let { size } = stored;
   let broken = false;
 
   const pass = (frame: Uint8Array, author: Member | null, urgency: Urgency) => {
@@ -80,14 +81,14 @@ export function createRoom({ stored, prepare, committer, clock, onBroken }: Room
   const store = (bytes: Uint8Array, author: Member | null) => {
     size += bytes.length;
     committer.add({
-      update: { documentId: stored.documentId, at: clock.now(), bytes },
+      update: { documentId, generation, at: clock.now(), bytes },
       committed: () => pass(encodeSync(SYNC.update, bytes), author, "news"),
     });
   };
   for (const bytes of prepared) store(bytes, null);
 
   const room: Room = {
-    generation: stored.generation,
+    generation,
     presence,
     people: () => members.size,
     enter(member) {

@@ -5,7 +5,7 @@ import type { SheetId } from "../shared/sheet-id";
 import type { Clock } from "./clock";
 import type { Committer } from "./committer";
 import { createRoom, type Member, type Room } from "./room";
-import type { StoredDocument } from "./store/store";
+import type { StoredDocument } from "./store/document-records";
 
 export interface RoomName {
   readonly sheet: SheetId;

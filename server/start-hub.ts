@@ -91,7 +91,7 @@ async function build(options: HubOptions, { store, lock }: Opened): Promise<Runn
   });
   const pages = (await options.pages?.(server)) ?? null;
   const api = createApi({ store, hub, clock, address, makeSheet });
-  const upgrade = createUpgrade({ store, hub, address, sockets });
+  const upgrade = createUpgrade({ store, hub, address, sockets, clock });
   server.on("request", (request, response) => {
     void answer({ request, response, api, pages, address, development });
   });

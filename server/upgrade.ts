@@ -6,6 +6,7 @@ import { readSheetId, type SheetId } from "../shared/sheet-id";
 import { readDevice } from "./access/device-cookie";
 import { type Address, isOwnOrigin } from "./access/origin";
 import { sha256 } from "./access/secret";
+import type { Clock } from "./clock";
 import type { Visitor } from "./connection";
 import type { Hub } from "./hub";
 import type { Store } from "./store/store";
@@ -23,13 +24,14 @@ export interface UpgradeDeps {
   readonly hub: Hub;
   readonly address: Address;
   readonly sockets: WebSocketServer;
+  readonly clock: Clock;
 }
 
 /**
  * Lets a page's socket in, or answers with a plain status. A stranger, a revoked link and a sheet
  * that there is not are alike: 404.
  */
-export function createUpgrade({ store, hub, address, sockets }: UpgradeDeps) {
+export function createUpgrade({ store, hub, address, sockets, clock }: UpgradeDeps) {
   return async (request: IncomingMessage, socket: Duplex, head: Buffer): Promise<void> => {
     const refuse = (status: string, header = "") => {
       socket.end(`HTTP/1.1 ${status}\r\nConnection: close\r\nContent-Length: 0\r\n${header}\r\n`);
@@ -42,7 +44,8 @@ export function createUpgrade({ store, hub, address, sockets }: UpgradeDeps) {
     const device = readDevice(request);
     if (wanted === null || device === null) return refuse("404 Not Found");
     const hash = sha256(device);
-    const grant = await store.grantOf(hash, wanted.sheet).catch(() => undefined);
+    const now = clock.now();
+    const grant = await store.grantOf(hash, wanted.sheet, now).catch(() => undefined);
     if (grant === undefined) return refuse("503 Service Unavailable", "Retry-After: 2\r\n");
     if (grant === null) return refuse("404 Not Found");
     const visitor: Visitor = { ...wanted, ...grant, device: Buffer.from(hash).toString("hex") };

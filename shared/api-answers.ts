@@ -19,6 +19,7 @@ export interface LinkCreated {
   readonly link: string;
   readonly role: Role;
   readonly label: string;
+  readonly expiresAt: number | null;
   readonly secret: string;
 }
 
@@ -28,11 +29,31 @@ export interface LinkListed {
   readonly role: Role;
   readonly label: string;
   readonly createdAt: number;
+  /** From then on it opens nothing; null for never. */
+  readonly expiresAt: number | null;
   readonly revokedAt: number | null;
+  /** When somebody last came in by it; null for never. */
+  readonly usedAt: number | null;
 }
 
 export interface LinksListed {
   readonly links: readonly LinkListed[];
+}
+
+/** 200 of GET /api/sheets/:id/audit: who changed links, or what is there, the newest first. */
+export interface AuditListed {
+  readonly rows: readonly AuditListedRow[];
+}
+
+export interface AuditListedRow {
+  /** ms since 1970. */
+  readonly at: number;
+  /** The beginning of a device's hash, or "server". */
+  readonly who: string;
+  /** `sheet-made`, `link-made`, `link-changed`, `link-revoked`, `generation-raised` or `restored`. */
+  readonly what: string;
+  readonly subject: string;
+  readonly detail: string;
 }
 
 /** 201 of POST /api/sheets/:id/pictures. Base64url SHA-256 of the bytes: the same picture, the same id. */

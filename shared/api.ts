@@ -41,8 +41,23 @@ export const EnterRequest = z.strictObject({
   secret: z.string(expecting("a link's secret")).max(200),
 });
 
+const label = text({ min: 0, max: 60 });
+/** When a link ends, in ms since 1970; null for never. */
+const expiresAt = z.union(
+  [z.number().int().positive(), z.null()],
+  expecting("a time in ms since 1970, or null"),
+);
+
 /** POST /api/sheets/:id/links. */
 export const NewLinkRequest = z.strictObject({
   role: oneOf(ROLES),
-  label: text({ min: 0, max: 60 }).default(""),
+  label: label.default(""),
+  expiresAt: expiresAt.default(null),
+});
+
+/** PATCH /api/sheets/:id/links/:link. What is left out stays as it is. */
+export const LinkChangeRequest = z.strictObject({
+  role: oneOf(ROLES).optional(),
+  label: label.optional(),
+  expiresAt: expiresAt.optional(),
 });

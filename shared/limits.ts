@@ -41,6 +41,24 @@ export const PICTURE_LIMITS = {
 
 export type Limits = { readonly [Name in keyof typeof LIMITS]: number };
 
+/** What the database keeps and when it tidies. Sources: the hub's design, measured, where none is named. */
+export const STORE_LIMITS = {
+  /** So many updates after a snapshot, or so many bytes of them, make the next one due. Rows, bytes. */
+  compactRows: 1000,
+  compactBytes: 2 * MIB,
+  /** The same when nobody is in the room any more. Rows. */
+  compactRowsAtClose: 200,
+  /** Old rows go in steps, so that nobody waits long for the database. Rows. */
+  deleteStep: 1000,
+  /** Whoever compacts and is not heard of for so long has died. Our own choice, no source. */
+  leaseMs: 60_000,
+  /** Of bytes a document could not take: so many pieces a document, so much of each. Pieces, bytes. */
+  quarantined: 100,
+  quarantinedBytes: 64 * KIB,
+  /** How long an instance may be away and still hear of every revocation. Our own choice, no source. */
+  controlKeptMs: 24 * 3600 * 1000,
+} as const;
+
 /** What only the hub needs to know. Bytes and milliseconds. */
 export const HUB_LIMITS = {
   /** The largest frame a socket takes at all: the first answer and its few bytes of heading. */

@@ -5,12 +5,12 @@ import { ApiRefusal, notFound, sendRefusal } from "./answer";
 import { createSheet } from "./create-sheet";
 import type { Call, DoorDeps } from "./doors";
 import { enterSheet } from "./enter";
-import { createLink, listLinks, revokeLink } from "./links";
+import { changeLink, createLink, listAudit, listLinks, revokeLink } from "./links";
 import { seePicture, storePicture } from "./pictures";
 import { seeSheet } from "./sheet";
 
 interface Route {
-  readonly method: "GET" | "POST" | "DELETE";
+  readonly method: "GET" | "POST" | "PATCH" | "DELETE";
   readonly path: RegExp;
   readonly door: (call: Call, sheet: SheetId, part: string) => Promise<void>;
 }
@@ -22,7 +22,9 @@ const ROUTES: readonly Route[] = [
   { method: "GET", path: /^\/api\/sheets\/([^/]+)$/, door: seeSheet },
   { method: "POST", path: /^\/api\/sheets\/([^/]+)\/links$/, door: createLink },
   { method: "GET", path: /^\/api\/sheets\/([^/]+)\/links$/, door: listLinks },
+  { method: "PATCH", path: /^\/api\/sheets\/([^/]+)\/links\/([^/]+)$/, door: changeLink },
   { method: "DELETE", path: /^\/api\/sheets\/([^/]+)\/links\/([^/]+)$/, door: revokeLink },
+  { method: "GET", path: /^\/api\/sheets\/([^/]+)\/audit$/, door: listAudit },
   { method: "POST", path: /^\/api\/sheets\/([^/]+)\/pictures$/, door: storePicture },
   { method: "GET", path: /^\/api\/sheets\/([^/]+)\/pictures\/([^/]+)$/, door: seePicture },
 ];

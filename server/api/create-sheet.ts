@@ -1,6 +1,7 @@
 import { type CreateSheetRequest, readCreateSheet } from "../../shared/api";
 import type { SheetCreated } from "../../shared/api-answers";
 import { ROLES, type Role } from "../../shared/role";
+import { doerOf } from "../access/access";
 import { newLinkId, newSecret, newSheetId, sha256 } from "../access/secret";
 import { ApiRefusal, sendJson } from "./answer";
 import type { Call, MakeSheet } from "./doors";
@@ -19,6 +20,7 @@ export async function createSheet({ request, response, store, clock, makeSheet }
   await store.createSheet({
     sheet,
     at: clock.now(),
+    by: doerOf(request),
     documents,
     links: links.map(({ role, link, secret }) => ({
       ...{ link, role, label: FIRST_LABEL },

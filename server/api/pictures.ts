@@ -20,7 +20,7 @@ const FOR_GOOD = "private, max-age=31536000, immutable";
  */
 export async function storePicture(call: Call, sheet: SheetId) {
   const { request, response, store, clock } = call;
-  const grant = await grantFor(store, request, sheet);
+  const grant = await grantFor(call, sheet);
   if (grant === null) throw notFound();
   if (!mayWrite(grant.role, "drawing")) {
     throw new ApiRefusal(403, "role", "only who may draw may put pictures under the paper");
@@ -41,8 +41,9 @@ export async function storePicture(call: Call, sheet: SheetId) {
 }
 
 /** GET /api/sheets/:id/pictures/:picture: to whoever may see the sheet. */
-export async function seePicture({ request, response, store }: Call, sheet: SheetId, id: string) {
-  const grant = await grantFor(store, request, sheet);
+export async function seePicture(call: Call, sheet: SheetId, id: string) {
+  const { response, store } = call;
+  const grant = await grantFor(call, sheet);
   const blob = grant === null ? null : await store.loadBlob(sheet, id);
   if (blob === null) throw notFound();
   response.writeHead(200, {

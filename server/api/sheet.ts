@@ -5,9 +5,9 @@ import { notFound, sendJson } from "./answer";
 import type { Call } from "./doors";
 
 /** GET /api/sheets/:id: what this browser is on the sheet. */
-export async function seeSheet({ request, response, store }: Call, sheet: SheetId) {
-  const grant = await grantFor(store, request, sheet);
+export async function seeSheet(call: Call, sheet: SheetId) {
+  const grant = await grantFor(call, sheet);
   if (grant === null) throw notFound();
   const answer: SheetSeen = { sheet, role: grant.role };
-  sendJson(response, 200, answer);
+  sendJson(call.response, 200, answer);
 }

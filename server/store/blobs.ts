@@ -11,7 +11,7 @@ export async function putBlob(
     // Takes the sheet's row, so that of two at once the second counts the first one's bytes.
     await tx
       .updateTable("sheets")
-      .set((eb) => ({ generation: eb.ref("generation") }))
+      .set((eb) => ({ created_at: eb.ref("created_at") }))
       .where("id", "=", sheet)
       .execute();
     const kept = await tx

@@ -1,10 +1,14 @@
 import type { Kysely } from "kysely";
+import { listAudit } from "./audit";
 import { loadBlob, putBlob } from "./blobs";
+import { controlAfter, probe } from "./control";
+import { loadDocument } from "./documents";
 import { enter, grantOf } from "./grants";
-import { addLink, listLinks, revokeLink } from "./links";
+import { addLink, changeLink, listLinks, revokeLink } from "./links";
 import { migrate } from "./migrations";
+import { listQuarantine, quarantine } from "./quarantine";
 import type { Dialect, Schema } from "./schema";
-import { createSheet, loadDocument } from "./sheets";
+import { createSheet, raiseGeneration } from "./sheets";
 import type { Store } from "./store";
 import { toStoreError } from "./store-error";
 import { appendUpdates } from "./updates";
@@ -14,15 +18,22 @@ export async function openKyselyStore(db: Kysely<Schema>, dialect: Dialect): Pro
   await named(migrate(db, dialect));
   return {
     createSheet: (sheet) => named(createSheet(db, sheet)),
-    loadDocument: (sheet, name) => named(loadDocument(db, sheet, name)),
-    appendUpdates: (updates) => named(appendUpdates(db, updates)),
+    loadDocument: (sheet, name) => named(loadDocument(db, dialect, { sheet, name })),
+    appendUpdates: (batch) => named(appendUpdates(db, batch)),
+    raiseGeneration: (sheet, by, at) => named(raiseGeneration(db, { sheet, by, at })),
+    quarantine: (item) => named(quarantine(db, item)),
+    listQuarantine: (documentId) => named(listQuarantine(db, documentId)),
     addLink: (link) => named(addLink(db, link)),
     listLinks: (sheet) => named(listLinks(db, sheet)),
-    revokeLink: (sheet, link, at) => named(revokeLink(db, { sheet, link, at })),
+    changeLink: (change) => named(changeLink(db, change)),
+    revokeLink: (revocation) => named(revokeLink(db, revocation)),
     enter: (entry) => named(enter(db, entry)),
-    grantOf: (device, sheet) => named(grantOf(db, device, sheet)),
+    grantOf: (device, sheet, at) => named(grantOf(db, { device, sheet, at })),
+    listAudit: (sheet, most) => named(listAudit(db, sheet, most)),
+    controlAfter: (id) => named(controlAfter(db, id)),
     putBlob: (blob) => named(putBlob(db, blob)),
     loadBlob: (sheet, blob) => named(loadBlob(db, sheet, blob)),
+    probe: (at) => named(probe(db, at)),
     close: () => named(db.destroy()),
   };
 }

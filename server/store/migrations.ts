@@ -1,17 +1,36 @@
 import { type Kysely, type Migration, Migrator, sql } from "kysely";
+import { firmTables } from "./firm-tables";
 import type { Dialect, Schema } from "./schema";
 
 /**
- * Brings the tables to their newest form. A step that has been released is never edited: what comes
+ * Every step, by its name and in order. A step that has been released is never edited: what comes
  * later is a step of its own.
  */
-export async function migrate(db: Kysely<Schema>, dialect: Dialect): Promise<void> {
-  const migrations: Record<string, Migration> = {
-    "0001-first-tables": { up: (to) => firstTables(to, dialect) },
-    "0002-blobs": { up: (to) => blobTable(to, dialect) },
-  };
+const STEPS = {
+  "0001-first-tables": firstTables,
+  "0002-blobs": blobTable,
+  "0003-firm-tables": firmTables,
+} as const;
+
+export type MigrationStep = keyof typeof STEPS;
+export const MIGRATION_STEPS: readonly string[] = Object.keys(STEPS);
+
+/** Brings the tables to their newest form, or to that after a certain step. */
+export async function migrate(
+  db: Kysely<Schema>,
+  dialect: Dialect,
+  upTo?: MigrationStep,
+): Promise<void> {
+  const migrations = Object.fromEntries(
+    Object.entries(STEPS).map(([name, step]): [string, Migration] => [
+      name,
+      { up: (to) => step(to, dialect) },
+    ]),
+  );
   const migrator = new Migrator({ db, provider: { getMigrations: async () => migrations } });
-  const { error } = await migrator.migrateToLatest();
+  const { error } = await (upTo === undefined
+    ? migrator.migrateToLatest()
+    : migrator.migrateTo(upTo));
   if (error !== undefined) throw error;
 }
 

@@ -36,6 +36,8 @@ function guarded(raw: LibSql.Database): SqliteDatabase {
     prepare(sql) {
       // After a full disk SQLite has rolled back by itself; asking again would hide that error.
       if (sql === "rollback" && !raw.inTransaction) return NOTHING;
+      // A transaction that reads before it writes would fail at once if another wrote in between.
+      if (sql === "begin") return statement(prepared("begin immediate"));
       return statement(prepared(sql));
     },
   };

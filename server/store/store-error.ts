@@ -1,5 +1,8 @@
-/** `full`: no room on the disk. `busy`: another process holds the file. `broken`: anything else. */
-export type StoreErrorCode = "full" | "busy" | "last-owner" | "broken";
+/**
+ * `full`: no room on the disk. `busy`: another process holds the file. `damaged`: a document is not
+ * whole. `broken`: anything else.
+ */
+export type StoreErrorCode = "full" | "busy" | "last-owner" | "damaged" | "broken";
 
 /** The base of errors lives in `lib`, which the hub does not know; this one travels between threads. */
 export class StoreError extends Error {

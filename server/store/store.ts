@@ -1,6 +1,18 @@
 import type { DocumentName } from "../../shared/document-name";
-import type { Role } from "../../shared/role";
 import type { SheetId } from "../../shared/sheet-id";
+import type {
+  AuditRow,
+  ControlRow,
+  Doer,
+  Entry,
+  Grant,
+  LinkChange,
+  NewLink,
+  Revocation,
+  StoredLink,
+} from "./access-records";
+import type { Appended, NewBatch, StoredDocument } from "./document-records";
+import type { NewQuarantined, Quarantined } from "./quarantine";
 
 /**
  * What must outlive the process. Every promise that resolves speaks of something committed: with
@@ -11,24 +23,45 @@ import type { SheetId } from "../../shared/sheet-id";
 export interface Store {
   /** A sheet with its first bytes and links, all or nothing. */
   createSheet(sheet: NewSheet): Promise<void>;
-  /** One document with every update, in the order they were committed; null if there is none. */
+  /**
+   * One document, in the order in which it was committed; null if there is none.
+   *
+   * Errors: StoreError "damaged" if what is stored does not make a whole document
+   */
   loadDocument(sheet: SheetId, name: DocumentName): Promise<StoredDocument | null>;
   /**
-   * Adds updates, in the order given, in one transaction. Called again after a failure that was
-   * none it stores them twice, which is the same to a document as once.
+   * Adds updates, in the order given, in one transaction. Called again with the same batch, after a
+   * failure that may have been none, it adds nothing twice. A document whose generation is another by
+   * now, or whose claims another device has, is refused as a whole; the others are stored.
    */
-  appendUpdates(updates: readonly NewUpdate[]): Promise<void>;
+  appendUpdates(batch: NewBatch): Promise<Appended>;
+  /**
+   * Puts a sheet's documents under a new generation: rooms that hold the old one can store nothing
+   * any more, and pages that knew it start anew. Answers the new one; null if there is no such sheet.
+   */
+  raiseGeneration(sheet: SheetId, by: Doer, at: number): Promise<number | null>;
+
+  /** Keeps bytes that a document could not take, for whoever looks into it. The oldest give way. */
+  quarantine(item: NewQuarantined): Promise<void>;
+  /** What of a document lies there, the newest first. */
+  listQuarantine(documentId: number): Promise<Quarantined[]>;
 
   addLink(link: NewLink): Promise<void>;
-  /** Every link of a sheet, revoked ones too, oldest first. */
+  /** Every link of a sheet, revoked and expired ones too, oldest first. */
   listLinks(sheet: SheetId): Promise<StoredLink[]>;
-  /** Errors: StoreError "last-owner" if nobody could own the sheet any more. */
-  revokeLink(sheet: SheetId, link: string, at: number): Promise<"revoked" | "no-such-link">;
+  /** Errors: StoreError "last-owner" if nobody could own the sheet for good any more. */
+  changeLink(change: LinkChange): Promise<"changed" | "no-such-link">;
+  /** Errors: StoreError "last-owner" if nobody could own the sheet for good any more. */
+  revokeLink(revocation: Revocation): Promise<"revoked" | "no-such-link">;
 
   /** Lets a device in by a link's secret. Null if no such link is open on this sheet. */
   enter(entry: Entry): Promise<Grant | null>;
-  /** What a device may do on a sheet: its strongest link that is not revoked. */
-  grantOf(device: Uint8Array, sheet: SheetId): Promise<Grant | null>;
+  /** What a device may do on a sheet: its strongest link that is neither revoked nor expired. */
+  grantOf(device: Uint8Array, sheet: SheetId, at: number): Promise<Grant | null>;
+  /** Who changed what about a sheet, the newest first, at most so many. */
+  listAudit(sheet: SheetId, most: number): Promise<AuditRow[]>;
+  /** What happened after that number, in order. 0 tells all that is still kept, which is a day. */
+  controlAfter(id: number): Promise<ControlRow[]>;
 
   /**
    * Keeps bytes beside a sheet, under the sum that names them; the same bytes are kept once. Nothing
@@ -38,43 +71,17 @@ export interface Store {
   /** Null if the sheet has no such blob, whatever another sheet has. */
   loadBlob(sheet: SheetId, blob: string): Promise<StoredBlob | null>;
 
+  /** Writes something, to find out whether it can. */
+  probe(at: number): Promise<void>;
   close(): Promise<void>;
 }
 
 export interface NewSheet {
   readonly sheet: SheetId;
   readonly at: number;
+  readonly by: Doer;
   readonly documents: { readonly [Name in DocumentName]: Uint8Array };
-  readonly links: readonly Omit<NewLink, "sheet" | "at">[];
-}
-
-export interface StoredDocument {
-  readonly documentId: number;
-  readonly generation: number;
-  readonly updates: readonly Uint8Array[];
-}
-
-export interface NewUpdate {
-  readonly documentId: number;
-  readonly at: number;
-  readonly bytes: Uint8Array;
-}
-
-export interface NewLink {
-  readonly link: string;
-  readonly sheet: SheetId;
-  readonly role: Role;
-  readonly label: string;
-  readonly secretSha256: Uint8Array;
-  readonly at: number;
-}
-
-export interface StoredLink {
-  readonly link: string;
-  readonly role: Role;
-  readonly label: string;
-  readonly createdAt: number;
-  readonly revokedAt: number | null;
+  readonly links: readonly Omit<NewLink, "sheet" | "at" | "by" | "expiresAt">[];
 }
 
 export interface NewBlob {
@@ -91,16 +98,4 @@ export interface NewBlob {
 export interface StoredBlob {
   readonly mediaType: string;
   readonly bytes: Uint8Array;
-}
-
-export interface Entry {
-  readonly sheet: SheetId;
-  readonly secretSha256: Uint8Array;
-  readonly device: Uint8Array;
-  readonly at: number;
-}
-
-export interface Grant {
-  readonly role: Role;
-  readonly link: string;
 }

@@ -1,6 +1,20 @@
 import { CompiledQuery, type Kysely, type Transaction } from "kysely";
+import type {
+  Appended,
+  Claim,
+  DocumentTail,
+  NewBatch,
+  NewUpdate,
+  RefusedUpdates,
+} from "./document-records";
 import type { Schema } from "./schema";
-import type { NewUpdate } from "./store";
+
+/** What a batch holds for one document, from a room of one generation. */
+interface Share {
+  readonly documentId: number;
+  readonly generation: number;
+  readonly updates: NewUpdate[];
+}
 
 /**
  * Documents go in order of their ids, so that two instances cannot wait for each other's row. The
@@ -8,28 +22,65 @@ import type { NewUpdate } from "./store";
  */
 export async function appendUpdates(
   db: Kysely<Schema>,
-  updates: readonly NewUpdate[],
-): Promise<void> {
-  if (updates.length === 0) return;
-  const inOrder = [...byDocument(updates)].sort(([a], [b]) => a - b);
-  await db.transaction().execute(async (tx) => {
-    for (const [documentId, list] of inOrder) await appendTo(tx, documentId, list);
+  { id, updates }: NewBatch,
+): Promise<Appended> {
+  if (updates.length === 0) return { stored: [], refused: [] };
+  const shares = sharesOf(updates).sort((a, b) => a.documentId - b.documentId);
+  return db.transaction().execute(async (tx) => {
+    const stored: DocumentTail[] = [];
+    const refused: RefusedUpdates[] = [];
+    for (const share of shares) {
+      const outcome = await appendTo(tx, share, id);
+      if ("reason" in outcome) refused.push(outcome);
+      else stored.push(outcome);
+    }
+    return { stored, refused };
   });
 }
 
 async function appendTo(
   tx: Transaction<Schema>,
-  documentId: number,
-  updates: readonly NewUpdate[],
-): Promise<void> {
+  share: Share,
+  batch: string,
+): Promise<DocumentTail | RefusedUpdates> {
+  const { documentId, generation, updates } = share;
+  const claims = updates.flatMap((update) => update.claims ?? []);
+  if (claims.length > 0 && !(await claim(tx, share, claims))) {
+    return { documentId, generation, reason: "claimed-by-another" };
+  }
   const bytes = updates.reduce((sum, update) => sum + update.bytes.length, 0);
-  const { head } = await tx
+  const row = await tx
     .updateTable("documents")
-    .set((eb) => ({ head: eb("head", "+", updates.length), size: eb("size", "+", bytes) }))
+    .set((eb) => ({
+      head: eb("head", "+", updates.length),
+      size: eb("size", "+", bytes),
+      last_batch: batch,
+    }))
     .where("id", "=", documentId)
-    .returning("head")
-    .executeTakeFirstOrThrow();
-  const first = Number(head) - updates.length + 1;
+    .where("generation", "=", generation)
+    .where("last_batch", "<>", batch)
+    .returning(["id", "head", "snap", "snap_bytes", "size"])
+    .executeTakeFirst();
+  if (row === undefined) return earlier(tx, share);
+  await insertRows(tx, share, Number(row.head) - updates.length + 1);
+  return tailOf(row);
+}
+
+/** Nothing was added: because this batch is there already, or because it came too late. */
+async function earlier(
+  tx: Transaction<Schema>,
+  { documentId, generation }: Share,
+): Promise<DocumentTail | RefusedUpdates> {
+  const row = await tx
+    .selectFrom("documents")
+    .select(["id", "head", "snap", "snap_bytes", "size"])
+    .where("id", "=", documentId)
+    .where("generation", "=", generation)
+    .executeTakeFirst();
+  return row === undefined ? { documentId, generation, reason: "generation-changed" } : tailOf(row);
+}
+
+async function insertRows(tx: Transaction<Schema>, { documentId, updates }: Share, first: number) {
   // Compiled once for the whole list: building the query costs more than running it.
   const { sql } = tx
     .insertInto("updates")
@@ -41,12 +92,62 @@ async function appendTo(
   }
 }
 
-function byDocument(updates: readonly NewUpdate[]): Map<number, NewUpdate[]> {
-  const lists = new Map<number, NewUpdate[]>();
-  for (const update of updates) {
-    const list = lists.get(update.documentId);
-    if (list === undefined) lists.set(update.documentId, [update]);
-    else list.push(update);
+/** False if another device has one of the ids. Takes the document's row first: claims stand in line. */
+async function claim(
+  tx: Transaction<Schema>,
+  { documentId, generation }: Share,
+  claims: readonly Claim[],
+): Promise<boolean> {
+  const held = await tx
+    .updateTable("documents")
+    .set((eb) => ({ generation: eb.ref("generation") }))
+    .where("id", "=", documentId)
+    .where("generation", "=", generation)
+    .returning("id")
+    .executeTakeFirst();
+  if (held === undefined) return true; // the append itself will say what is wrong
+  const rows = await tx
+    .selectFrom("owners")
+    .select(["client_id", "device_sha256"])
+    .where("document_id", "=", documentId)
+    .where("client_id", "in", [...new Set(claims.map(({ client }) => client))])
+    .execute();
+  const owners = new Map(rows.map((row) => [Number(row.client_id), row.device_sha256]));
+  const fresh = new Map<number, Uint8Array>();
+  for (const { client, device } of claims) {
+    const owner = owners.get(client) ?? fresh.get(client);
+    if (owner === undefined) fresh.set(client, device);
+    else if (Buffer.compare(owner, device) !== 0) return false;
   }
-  return lists;
+  for (const [client, device] of fresh) {
+    await tx
+      .insertInto("owners")
+      .values({ document_id: documentId, client_id: client, device_sha256: device })
+      .execute();
+  }
+  return true;
+}
+
+function tailOf(
+  row: Pick<Schema["documents"], "head" | "snap" | "snap_bytes" | "size"> & { id: number },
+): DocumentTail {
+  return {
+    documentId: Number(row.id),
+    head: Number(row.head),
+    size: Number(row.size),
+    tailRows: Number(row.head) - Number(row.snap),
+    tailBytes: Number(row.size) - Number(row.snap_bytes),
+  };
+}
+
+function sharesOf(updates: readonly NewUpdate[]): Share[] {
+  const shares = new Map<string, Share>();
+  for (const update of updates) {
+    const { documentId, generation } = update;
+    const key = `${documentId}/${generation}`;
+    const share = shares.get(key) ?? { documentId, generation, updates: [] };
+    share.updates.push(update);
+    shares.set(key, share);
+  }
+  return [...shares.values()];
 }

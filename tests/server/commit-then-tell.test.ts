@@ -25,11 +25,11 @@ function gatedStore() {
     commits: () => commits,
     wrap: (store: Store): Store => ({
       ...store,
-      async appendUpdates(updates) {
+      async appendUpdates(batch) {
         await opened;
         if (failures-- > 0) throw new StoreError("full", "the disk is full");
         commits++;
-        await store.appendUpdates(updates);
+        return await store.appendUpdates(batch);
       },
     }),
   };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { createCommitter } from "../../server/committer";
-import type { NewUpdate } from "../../server/store/store";
+import type { NewUpdate } from "../../server/store/document-records";
 import { StoreError } from "../../server/store/store-error";
 import type { Storage } from "../../shared/hub-message";
 import { HUB_LIMITS } from "../../shared/limits";
@@ -12,7 +12,7 @@ async function settle(): Promise<void> {
 }
 
 function update(number: number, size = 1): NewUpdate {
-  return { documentId: number, at: 0, bytes: new Uint8Array(size) };
+  return { documentId: number, generation: 1, at: 0, bytes: new Uint8Array(size) };
 }
 
 function setUp() {
@@ -25,7 +25,7 @@ function setUp() {
   let disk = gate();
   disk.open();
   const committer = createCommitter({
-    append: async (updates) => {
+    append: async ({ updates }) => {
       await disk.passed;
       if (fails > 0) {
         fails--;

@@ -4,7 +4,7 @@ import * as Y from "yjs";
 import { createCommitter } from "../../server/committer";
 import type { Member, Room } from "../../server/room";
 import { createRooms, type RoomName } from "../../server/rooms";
-import type { NewUpdate, StoredDocument } from "../../server/store/store";
+import type { NewBatch, StoredDocument } from "../../server/store/document-records";
 import { readPageMessage } from "../../shared/protocol";
 import { readSheetId } from "../../shared/sheet-id";
 import { gate, handClock } from "../support/hand-clock";
@@ -32,7 +32,7 @@ function setUp({ load }: { load?: () => Promise<StoredDocument | null> } = {}) {
   const stored: Uint8Array[] = [];
   let loads = 0;
   const committer = createCommitter({
-    append: async (updates: readonly NewUpdate[]) => {
+    append: async ({ updates }: NewBatch) => {
       await disk.open.passed;
       stored.push(...updates.map(({ bytes }) => bytes));
     },
@@ -40,7 +40,10 @@ function setUp({ load }: { load?: () => Promise<StoredDocument | null> } = {}) {
     onState: () => {},
     onPressure: () => {},
   });
-  const plainLoad = async () => ({ documentId: 1, generation: 1, updates: [...stored] });
+  const plainLoad = async () => ({
+    ...{ documentId: 1, generation: 1, head: stored.length, updates: [...stored] },
+    ...{ size: 0, owners: [], damagedSnapshots: 0 },
+  });
   const rooms = createRooms({
     load: () => {
       loads++;
@@ -152,7 +155,15 @@ describe("rooms", () => {
     const { rooms } = setUp({
       load: async () => {
         if (!works) throw new Error("the disk is away");
-        return { documentId: 1, generation: 1, updates: [] };
+        return {
+          documentId: 1,
+          generation: 1,
+          head: 0,
+          size: 0,
+          updates: [],
+          owners: [],
+          damagedSnapshots: 0,
+        };
       },
     });
     await expect(rooms.enter(NAME, member())).rejects.toThrow("the disk is away");

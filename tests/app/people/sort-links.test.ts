@@ -6,7 +6,9 @@ const link = (name: string, createdAt: number, revokedAt: number | null = null) 
   role: "draw" as const,
   label: "",
   createdAt,
+  expiresAt: null,
   revokedAt,
+  usedAt: null,
 });
 
 describe("the list of links", () => {

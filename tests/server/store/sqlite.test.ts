@@ -2,7 +2,9 @@ import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { sql } from "kysely";
 import { afterAll, describe, expect, it } from "vitest";
+import { sha256 } from "../../../server/access/secret";
 import { openKyselyStore } from "../../../server/store/kysely-store";
+import { migrate } from "../../../server/store/migrations";
 import { SQLITE } from "../../../server/store/schema";
 import { openSqlite } from "../../../server/store/sqlite";
 import { openSqliteInWorker } from "../../../server/store/sqlite-in-worker";
@@ -23,13 +25,14 @@ async function kept(store: Promise<Store>): Promise<Store> {
 
 async function underTest(open: (file: string) => Promise<Store>) {
   const file = join(folder.path, `${++files}.db`);
-  const store = await kept(open(file));
+  let store = await kept(open(file));
   return {
     store,
     async reopen() {
       await store.close();
       opened.splice(opened.indexOf(store), 1);
-      return kept(open(file));
+      store = await kept(open(file));
+      return store;
     },
   };
 }
@@ -42,20 +45,32 @@ afterAll(async () => {
 describeStore("SQLite", () => underTest((file) => openKyselyStore(openSqlite(file), SQLITE)));
 describeStore("SQLite in a thread", () => underTest(openSqliteInWorker));
 
-describe("a database from before there were pictures", () => {
-  it("gets a table for them and keeps what it had", async () => {
+describe("a database of an older version", () => {
+  it("gets the tables it lacks and keeps what it had", async () => {
     const file = join(folder.path, "older.db");
     const db = openSqlite(file);
-    await openKyselyStore(db, SQLITE);
-    await sql`drop table blobs`.execute(db);
-    await sql`delete from kysely_migration where name = '0002-blobs'`.execute(db);
-    await sql`insert into sheets values ('AAAAAAAAAAAA', 1, 5)`.execute(db);
+    await migrate(db, SQLITE, "0001-first-tables");
+    await sql`insert into sheets values ('AAAAAAAAAAAA', 3, 5)`.execute(db);
+    await sql`insert into documents values (1, 'AAAAAAAAAAAA', 'drawing', 2, 3)`.execute(db);
+    await sql`insert into updates values (1, 1, 5, x'01'), (1, 2, 6, x'0203')`.execute(db);
+    await sql`insert into links values
+      ('link', 'AAAAAAAAAAAA', 'draw', ${sha256("secret")}, 'mine', 5, null)`.execute(db);
     await db.destroy();
     const store = await kept(openKyselyStore(openSqlite(file), SQLITE));
+    const sheet = readSheetId("AAAAAAAAAAAA") as SheetId;
+    expect(await store.loadDocument(sheet, "drawing")).toEqual({
+      ...{ documentId: 1, generation: 3, head: 2, size: 3, owners: [], damagedSnapshots: 0 },
+      updates: [Uint8Array.of(1), Uint8Array.of(2, 3)],
+    });
+    const update = { documentId: 1, generation: 3, at: 7, bytes: Uint8Array.of(4) };
+    const { stored } = await store.appendUpdates({ id: "batch", updates: [update] });
+    expect(stored).toEqual([{ documentId: 1, head: 3, size: 4, tailRows: 3, tailBytes: 4 }]);
+    const entry = { sheet, secretSha256: sha256("secret"), device: sha256("device"), at: 8 };
+    expect(await store.enter(entry)).toEqual({ link: "link", role: "draw", expiresAt: null });
     const bytes = Uint8Array.of(1, 2);
-    const blob = { sheet: readSheetId("AAAAAAAAAAAA") as SheetId, blob: "one", mediaType: "a/b" };
+    const blob = { sheet, blob: "one", mediaType: "a/b" };
     expect(await store.putBlob({ ...blob, bytes, at: 1, sheetBytes: 9 })).toBe("stored");
-    expect(await store.loadBlob(blob.sheet, "one")).toEqual({ mediaType: "a/b", bytes });
+    expect(await store.loadBlob(sheet, "one")).toEqual({ mediaType: "a/b", bytes });
   });
 });
 
