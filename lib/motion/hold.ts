@@ -1,4 +1,3 @@
-import type { Exposure } from "./exposure";
 import type { Frame } from "./frame";
 
 /** A pose on the strip, as far as it is kept in time. */
@@ -17,7 +16,7 @@ export interface Kept {
  * lastHeld({ frame: 7, hold: 4 }, 1); // => 11
  * lastHeld({ frame: 7, hold: 4 }, 2); // => 12
  */
-export function lastHeld({ frame, hold }: Kept, exposure: Exposure): Frame {
+export function lastHeld({ frame, hold }: Kept, exposure: 1 | 2 | 3): Frame {
   return frame + exposure - 1 + hold;
 }
 
@@ -36,7 +35,7 @@ export function lastHeld({ frame, hold }: Kept, exposure: Exposure): Frame {
 export function poseOn<P extends Kept>(
   poses: readonly P[],
   frame: Frame,
-  exposure: Exposure,
+  exposure: 1 | 2 | 3,
 ): P | undefined {
   const begun = poses.filter((pose) => pose.frame <= frame);
   const held = begun.find((pose) => pose.hold > 0 && lastHeld(pose, exposure) >= frame);

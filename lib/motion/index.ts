@@ -9,6 +9,7 @@ export {
   type SideFigure,
 } from "./between";
 export { type ArmSwing, type BodySwing, bodySwing } from "./body-swing";
+export { drawingOn } from "./drawing-on";
 export {
   type EvenFrame,
   type EvenLayout,
