@@ -1,4 +1,4 @@
-import type { Kept, Remark, Review, Unit } from "../lib/gait";
+import { ARC_NAMES, type Kept, type Remark, type Review, type Unit } from "../lib/gait";
 import { cannotTellOnce } from "./cannot-tell";
 import type { Checked } from "./check";
 
@@ -103,6 +103,13 @@ function strideReport(stride: Review["strideReadings"][number]) {
       hipRange: pair(hipRange),
     },
     stepToStep: numberOf(stride.stepToStep),
+    arcs: Object.fromEntries(
+      ARC_NAMES.map((arc) => {
+        const { length, rise, sweep } = stride.arcs[arc];
+        const told = { length: numberOf(length), rise: numberOf(rise), sweep: numberOf(sweep) };
+        return [arc, told];
+      }),
+    ),
   };
 }
 

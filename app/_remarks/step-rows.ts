@@ -1,4 +1,4 @@
-import type { Answer, Review } from "../../lib/gait";
+import { type Answer, ARC_NAMES, type Review } from "../../lib/gait";
 import { remarks as words } from "../_words";
 import { tellReading } from "./tell-reading";
 
@@ -49,6 +49,10 @@ export function strideRows(stride: StrideReading): readonly StepRow[] {
     [names.lengths, symmetry.length.index],
     [names.lengthAngle, symmetry.length.angle],
     [names.stepToStep, stride.stepToStep],
+    ...ARC_NAMES.filter((arc) => arc !== "hips").flatMap((arc) => {
+      const [joint, { rise, sweep }] = [arc.replace("-", " "), stride.arcs[arc]];
+      return [[names.arc.rise(joint), rise] as const, [names.arc.sweep(joint), sweep] as const];
+    }),
   ]);
 }
 

@@ -171,6 +171,10 @@ export const remarks = {
       lengths: "steps' lengths, index",
       lengthAngle: "steps' lengths, angle",
       stepToStep: "both steps alike",
+      arc: {
+        rise: (joint: string) => `${joint}'s arc, up and down`,
+        sweep: (joint: string) => `${joint}'s arc, to and fro`,
+      },
     },
     sided: (side: Side, name: string) => `${side} ${name}`,
     kneeBack: "the other way",

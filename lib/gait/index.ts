@@ -1,5 +1,6 @@
 export type { Answer, NoReading, Value } from "./answer";
 export { applyFix } from "./apply-fix";
+export { ARC_NAMES, type ArcName } from "./arc-path";
 export { cadence } from "./cadence";
 export { compassRise } from "./compass-rise";
 export { FIGURE_PRECISION, type PlacedFigure, placedFigure } from "./figure/placed-figure";
@@ -59,6 +60,7 @@ export {
 } from "./places/switched-travel";
 export { POSE_SHARES } from "./pose-shares";
 export { type Quieted, type QuietTopic, quietedIn } from "./quiet";
+export type { ArcReading, ArcReadings } from "./readings/arcs";
 export { baseLength, baseWidth } from "./readings/base-of-support";
 export {
   ankleBend,

@@ -5,6 +5,7 @@ import { type Answer, answerOf, type NoReading } from "./answer";
 import { stridesOf } from "./checks/strides";
 import { stepFrames } from "./expected-frames";
 import { harmonics } from "./harmonics";
+import { type ArcReadings, strideArcs } from "./readings/arcs";
 import { NO_NEXT, stepLength } from "./readings/between-feet";
 import { stanceShare } from "./readings/double-support";
 import { hipRange, hipSway } from "./readings/hip-readings";
@@ -39,6 +40,7 @@ export interface StrideReading {
   readonly symmetry: Readonly<Record<"time" | "length" | "hipHeight" | "hipRange", Symmetry>>;
   /** How much of the hips' rise and fall both steps share: 1 where they are alike. */
   readonly stepToStep: Answer;
+  readonly arcs: ArcReadings;
 }
 
 /** The readings of each stride, two steps by two. Units: leg lengths, seconds, shares. */
@@ -75,6 +77,7 @@ function strideReading(study: Study, first: Step, second: Step): StrideReading {
       hipRange: between(ranges),
     },
     stepToStep: stepToStep(study, first, second),
+    arcs: strideArcs(study, first.contact, second.next),
   };
 }
 

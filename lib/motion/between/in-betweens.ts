@@ -15,6 +15,8 @@ export interface MotionSpan {
   readonly missing: readonly { readonly view: View; readonly joint: JointName }[];
   /** Hips, knees and feet alone, from the side: what most readings need. */
   legs(moment: number): SideFigure;
+  /** All that is seen from the side. */
+  seen(moment: number): SideFigure;
   /** The figure at a moment from `from.frame` to `to.frame`; at both exactly as it is drawn. */
   at(moment: number): GroundFigure;
 }
@@ -114,19 +116,21 @@ function newSpan(around: Neighbours): MotionSpan {
   const side = onceAsked(() => sideBetween(around));
   const front = onceAsked(() => frontBetween(around));
   const missing = onceAsked(() => missingIn(from, to));
+  const drawnAt = (moment: number) => {
+    if (moment <= from.until) return from;
+    return moment >= to.frame ? to : null;
+  };
   return {
     from,
     to,
     get missing() {
       return missing();
     },
-    legs(moment) {
-      if (moment <= from.until) return from.side;
-      return moment >= to.frame ? to.side : side().legs(moment);
-    },
+    legs: (moment) => drawnAt(moment)?.side ?? side().legs(moment),
+    seen: (moment) => drawnAt(moment)?.side ?? side().at(moment),
     at(moment) {
-      if (moment <= from.until) return from;
-      if (moment >= to.frame) return to;
+      const drawn = drawnAt(moment);
+      if (drawn !== null) return drawn;
       const seen = side().at(moment);
       return { side: seen, front: front().at(moment, seen) };
     },
