@@ -128,7 +128,8 @@ function corner(pixel: number) {
 function groundOf(sheet: Sheet, { legLength }: Review) {
   const walk = walkOf(sheet);
   return {
-    panelOf: (id: string) => sheet.panels.find((panel) => panel.id === id),
+    panels: sheet.panels,
+    load: sheet.head.load ?? 0,
     stretchOf: (panel: Panel) => {
       const place = placeOf(panel, walk);
       const leg = legLength.kind === "value" ? legLength.value : PANEL.plainLeg;

@@ -23,8 +23,9 @@ export interface CellDrawing {
   readonly remarks: readonly KeyedRemark[];
   /** What is kept on purpose and seen here. */
   readonly kept: readonly Keyed<KeptEntry>[];
-  readonly panelById: ReadonlyMap<string, Panel>;
+  readonly panels: readonly Panel[];
   readonly stretchOf: (panel: Panel) => Stretch;
+  readonly load: number;
   readonly labelSize: number;
   readonly measure: MeasureText;
 }
@@ -42,7 +43,7 @@ export function drawCell(surface: Surface, drawing: CellDrawing): void {
 }
 
 function drawView(surface: Surface, drawing: CellDrawing, view: View): void {
-  const { cell, strip, stretchOf, remarks, panelById } = drawing;
+  const { cell, strip, stretchOf, remarks, panels, load } = drawing;
   const { panel } = cell;
   const box = cell.views[view];
   const window = strip.windows[view];
@@ -58,8 +59,9 @@ function drawView(surface: Surface, drawing: CellDrawing, view: View): void {
     panel,
     view,
     remarks,
-    panelById,
+    panels,
     stretchOf,
+    load,
     window,
     pixel,
     keepClear,

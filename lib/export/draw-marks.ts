@@ -70,7 +70,8 @@ export function traceSide(surface: Surface, side: Side | null, at: Point, radius
   else traceSquare(surface, at, radius * 0.85);
 }
 
-function sideOf(joint: JointName): Side | null {
+/** Whose a joint is; null where it belongs to neither. */
+export function sideOf(joint: JointName): Side | null {
   if (joint.startsWith("left-")) return "left";
   return joint.startsWith("right-") ? "right" : null;
 }

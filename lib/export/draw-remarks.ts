@@ -25,10 +25,12 @@ export interface RemarksOnPanel {
   readonly view: View;
   /** Remarks seen on this panel, gravest first. */
   readonly remarks: readonly PointedRemark[];
-  /** Finds the panels that remarks compare with. */
-  readonly panelById: ReadonlyMap<string, Panel>;
+  /** All of the sheet, in frame order: remarks compare with them. */
+  readonly panels: readonly Panel[];
   /** The ground each panel looks at: see `groundUnder`. */
   readonly stretchOf: (panel: Panel) => Stretch;
+  /** What is carried, as a share of body mass. */
+  readonly load: number;
   /** What is seen of the view, panel units. */
   readonly window: Box;
   /** Panel units a pixel of the result. */
@@ -49,13 +51,13 @@ const MOST_WHOLE = 2; // in one view; the rest would cover the figure
  * Units:   panel units
  */
 export function drawRemarks(surface: Surface, on: RemarksOnPanel): void {
-  const { remarks, panel, view, window, pixel, keepClear = [] } = on;
+  const { remarks, panel, view, window, pixel, panels, stretchOf, load, keepClear = [] } = on;
   if (remarks.length === 0) return;
   const narrow = window.width < NARROW_PX * pixel;
   const face: Face = { size: LABEL_PX * pixel, weight: 700 };
   const laid = layOutRemarks({
     ...{ remarks, window, pixel, face, keepClear, mostWhole: MOST_WHOLE },
-    on: (remark) => shapeOn(remark, { panel, view, window, ...groundOf(on) }),
+    on: (remark) => shapeOn(remark, { panel, view, window, panels, stretchOf, load }),
     words: (one, whole) => wordsOf(one, whole && !narrow),
   });
   surface.save();
@@ -66,10 +68,6 @@ export function drawRemarks(surface: Surface, on: RemarksOnPanel): void {
   }
   for (const one of laid) drawLabel(surface, one, face, pixel);
   surface.restore();
-}
-
-function groundOf({ panelById, stretchOf }: RemarksOnPanel) {
-  return { panelOf: (id: string) => panelById.get(id), stretchOf };
 }
 
 function wordsOf({ remark, key }: PointedRemark, roomy: boolean): LabelWords {

@@ -25,14 +25,15 @@ export function drawStripRow(
 ): void {
   const { sheet, measure } = wish;
   const stretchOf = groundUnder(sheet);
-  const panelById = new Map(sheet.panels.map((panel) => [panel.id, panel]));
+  const { panels } = sheet;
+  const load = sheet.head.load ?? 0;
   const labelSize = labelSizeFor(sheet, row, measure);
   const { strip } = page;
   drawGutter(surface, page, row, wish);
   for (const cell of row.cells) {
     const remarks = remarksOn(page.keyed, cell.panel.id);
     const kept = keptOn(page.kept, cell.panel.id);
-    drawCell(surface, { cell, strip, remarks, kept, panelById, stretchOf, labelSize, measure });
+    drawCell(surface, { cell, strip, remarks, kept, panels, stretchOf, load, labelSize, measure });
   }
   const seen = seenAt(page);
   drawRuler(surface, row, { remarked: seen, head: sheet.head, measure });

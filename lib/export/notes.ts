@@ -38,7 +38,7 @@ const CHECK_WORDS: Readonly<Record<CheckId, string>> = {
   knee: "the knees' bend",
   snap: "snapping knees",
   gaps: "timing",
-  symmetry: "the shoulders' swing",
+  symmetry: "whether the steps mirror each other",
   loop: "the loop's closing",
   hitch: "hitches between poses",
   opposition: "arms against legs",

@@ -1,7 +1,7 @@
 import type { CheckId, Reading, Remark } from "../gait";
 import { heightOverGround, paceOfFeet, slip, spanOfFeet, tilt } from "./point-at/foot";
 import { heightInBothViews, hipLevels, hitchOnPath } from "./point-at/hips";
-import { bendOfKnee, handAndFoot, legOverEarlier, lengthOfBone } from "./point-at/limb";
+import { bendOfKnee, handAndFoot, legOverEarlier, lengthOfBone, reachOfLeg } from "./point-at/limb";
 import { crossedSides, fromFirstPose, leadingIn, overPartner } from "./point-at/partner";
 import type { RemarkShape, ShapeOn, Shaper } from "./point-at/shape";
 import { weightFromFront, weightFromSide } from "./point-at/weight";
@@ -20,7 +20,7 @@ const SHAPERS: Readonly<Record<CheckId, Shaper | null>> = {
   "foot-roll": tilt,
   clearance: heightOverGround,
   "limb-length": lengthOfBone,
-  reach: lengthOfBone,
+  reach: reachOfLeg,
   knee: bendOfKnee,
   snap: legOverEarlier,
   gaps: null,

@@ -9,25 +9,38 @@ export interface ShapePaper<P extends ShapePanel> {
   readonly panel: P;
   readonly view: View;
   readonly window: Box;
-  readonly panelOf: (id: string) => P | undefined;
+  /** All that hang on the strip, in frame order: those that a remark names are found among them. */
+  readonly panels: readonly P[];
   /** The ground each panel looks at: see `groundUnder`. */
   readonly stretchOf: (panel: P) => Stretch;
+  /** What is carried, as a share of body mass. */
+  readonly load: number;
 }
 
 /** Where a remark is drawn: its panel, the panel it is held against, and how far the ground went by between. */
 export function shapeOn<P extends ShapePanel>(
   remark: Pick<Remark, "panels" | "check" | "spots" | "measured">,
-  { panel, view, window, panelOf, stretchOf }: ShapePaper<P>,
+  { panel, view, window, panels, stretchOf, load }: ShapePaper<P>,
 ): ShapeOn {
+  const now = stretchOf(panel);
+  const on = { panel, view, window, load, legLength: now.legLength };
   const [id] = remark.panels;
-  const first = id === undefined ? undefined : panelOf(id);
+  const at = panels.findIndex((one) => one.id === id);
+  const first = panels[at];
   if (first === undefined || first.id === panel.id) {
-    return { panel, view, window, earlier: null, groundShift: 0 };
+    return { ...on, earlier: null, groundShift: 0, before: null, after: null };
   }
-  const [then, now] = [stretchOf(first), stretchOf(panel)];
-  const byPlaces = (then.place - now.place) * now.legLength;
-  const groundShift = bySlip(remark, first, panel, now) ?? byPlaces;
-  return { panel, view, window, earlier: first, groundShift };
+  const byPlaces = (one: P) => (stretchOf(one).place - now.place) * now.legLength;
+  const beside = (one: P | undefined) =>
+    one === undefined ? null : { panel: one, groundShift: byPlaces(one) };
+  const here = panels.findIndex((one) => one.id === panel.id);
+  return {
+    ...on,
+    earlier: first,
+    groundShift: bySlip(remark, first, panel, now) ?? byPlaces(first),
+    before: beside(panels[at - 1]),
+    after: here === -1 ? null : beside(panels[here + 1]),
+  };
 }
 
 /**

@@ -1,12 +1,16 @@
 export {
   type FrontFigure,
   type GroundFigure,
+  hermite,
   inBetweens,
   type Motion,
   type MotionKey,
   type MotionSpan,
+  monotoneSlope,
   type Planted,
+  parabolaSlope,
   type SideFigure,
+  type SlopeOf,
 } from "./between";
 export { type ArmSwing, type BodySwing, bodySwing } from "./body-swing";
 export { drawingOn } from "./drawing-on";

@@ -2,8 +2,9 @@ import { type JointName, markOf, type ViewMarks } from "../../body";
 import type { Point } from "../../geometry";
 import { hipsMiddle } from "../draw-panel";
 import type { Box } from "../shapes";
+import { arcBetween, type Passed } from "./arc-between";
 import { markPoints, middleOf } from "./mark-points";
-import { type Line, type RemarkShape, type Shaper, type Shaping, shapeOf } from "./shape";
+import { type Beside, type Line, type RemarkShape, type Shaper, shapeOf } from "./shape";
 
 const EDGE = 20; // panel units that a level stays off the paper's edges
 const ARROW_FROM_EDGE = 50; // panel units
@@ -66,15 +67,29 @@ export const heightInBothViews: Shaper = ({ panel, view, joints }) => {
 
 const BUMP = 22; // panel units: half of the sign on a path
 
-/** The way of the hips, or of another joint, from the panel before, and a sign at the hitch on it. */
-export const hitchOnPath: Shaper = (shaping) => {
-  const { panel, view, joints } = shaping;
-  const here = middleOfMarks(panel.marks[view], joints);
-  const before = onThisPaper(shaping);
-  if (here === null || before === null) return null;
-  const middle = middleOf([before, here]);
+/**
+ * The way of the hips, or of another joint, from the panel before, and a sign at the hitch on it: the arc that
+ * their poses draw, the panels beside among them.
+ */
+export const hitchOnPath: Shaper = ({ panel, view, joints, ...shaping }) => {
+  const { earlier, earlierJoints, groundShift, before, after } = shaping;
+  const spotOf = (beside: Beside | null, of: typeof joints): Passed | null => {
+    const middle = beside === null ? null : middleOfMarks(beside.panel.marks[view], of);
+    if (beside === null || middle === null) return null;
+    const shift = view === "side" ? beside.groundShift : 0;
+    return { at: beside.panel.frame, x: middle.x + shift, y: middle.y };
+  };
+  const from = spotOf(earlier === null ? null : { panel: earlier, groundShift }, earlierJoints);
+  const to = spotOf({ panel, groundShift: 0 }, joints);
+  if (from === null || to === null) return null;
+  const [here, was] = [
+    { x: to.x, y: to.y },
+    { x: from.x, y: from.y },
+  ];
+  const way = arcBetween([spotOf(before, earlierJoints), from, to, spotOf(after, joints)]);
+  const middle = way[Math.floor(way.length / 2)] ?? here;
   return shapeOf({
-    dashed: [[before, here]],
+    dashed: [way],
     solid: [
       [
         { x: middle.x - BUMP, y: middle.y + BUMP },
@@ -82,17 +97,10 @@ export const hitchOnPath: Shaper = (shaping) => {
         { x: middle.x + BUMP, y: middle.y + BUMP },
       ],
     ],
-    rings: [before, here],
+    rings: [was, here],
     label: middle,
   });
 };
-
-/** Where the earlier panel's joints lie on this paper, with the ground that went by. */
-function onThisPaper({ earlier, view, earlierJoints, groundShift }: Shaping): Point | null {
-  if (earlier === null) return null;
-  const was = middleOfMarks(earlier.marks[view], earlierJoints);
-  return was === null ? null : { x: was.x + (view === "side" ? groundShift : 0), y: was.y };
-}
 
 /** The middle of those of the joints that are marked. */
 function middleOfMarks(marks: ViewMarks, joints: readonly JointName[]): Point | null {

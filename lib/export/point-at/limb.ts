@@ -1,26 +1,54 @@
-import type { Reading } from "../../gait";
-import type { Point } from "../../geometry";
+import type { JointName, ViewMarks } from "../../body";
+import { distance, type Point } from "../../geometry";
+import { sideOf } from "../draw-marks";
 import { markPoints, movedTo } from "./mark-points";
-import { type Path, type Shaper, shapeOf } from "./shape";
+import { type Line, type Path, type RemarkShape, type Shaper, shapeOf } from "./shape";
 
 const BESIDE = 26; // panel units from a bone to the ghost of its right length
 const END = 12; // panel units: half of the tick that ends a ghost
 
-/** A bone as it is drawn, and beside it as long as it should be. */
+/** A bone as it is drawn, and beside it as long as it should be; of a pair the one that is told, by the other. */
 export const lengthOfBone: Shaper = ({ panel, view, joints, remark }) => {
-  const bone = markPoints(panel.marks[view], joints.slice(0, 2));
-  const [upper, lower] = bone ?? [];
-  if (upper === undefined || lower === undefined) return null;
-  const length = Math.hypot(lower.x - upper.x, lower.y - upper.y);
-  const share = rightShare(remark.measured, remark.expected);
-  if (!(length > 0)) return null;
+  const marks = panel.marks[view];
+  const pair = remark.spots.filter((spot) => spot.panel === panel.id && spot.view === view);
+  const isOwn = (names: typeof joints) => names.every((name) => sideOf(name) === remark.side);
+  const own = pair.find((spot) => isOwn(spot.joints)) ?? { joints };
+  const other = pair.find((spot) => spot !== own);
+  const bone = boneOf(marks, own.joints);
+  const partner = other === undefined ? null : boneOf(marks, other.joints);
+  if (bone === null) return null;
+  const length = distance(...bone);
+  const { value } = remark.measured;
+  if (partner === null) return besideRight(bone, length / (1 + value));
+  const longer = length > distance(...partner);
+  return besideRight(
+    bone,
+    length * (longer ? (2 - value) / (2 + value) : (2 + value) / (2 - value)),
+  );
+};
+
+/** From hip to ankle as it is drawn, and beside it as far as thigh and shank reach. */
+export const reachOfLeg: Shaper = ({ panel, view, joints, remark, legLength }) => {
+  const leg = boneOf(panel.marks[view], joints);
+  if (leg === null) return null;
+  return besideRight(leg, distance(...leg) - remark.measured.value * legLength);
+};
+
+function boneOf(marks: ViewMarks, joints: readonly JointName[]): Line | null {
+  const [upper, lower] = markPoints(marks, joints.slice(0, 2)) ?? [];
+  return upper === undefined || lower === undefined ? null : [upper, lower];
+}
+
+/** A bone and the ghost of its right length. Units: panel units. */
+function besideRight([upper, lower]: Line, right: number): RemarkShape | null {
+  const length = distance(upper, lower);
+  if (!(length > 0 && right > 0)) return null;
   const along = { x: (lower.x - upper.x) / length, y: (lower.y - upper.y) / length };
   const across = { x: -along.y, y: along.x };
   const beside = (far: number, off: number): Point => ({
     x: upper.x + along.x * far + across.x * off,
     y: upper.y + along.y * far + across.y * off,
   });
-  const right = length * share;
   const ends: readonly Path[] = [0, right].map((far) => [
     beside(far, BESIDE - END),
     beside(far, BESIDE + END),
@@ -31,18 +59,6 @@ export const lengthOfBone: Shaper = ({ panel, view, joints, remark }) => {
     arrow: [beside(right, BESIDE / 2), beside(length, BESIDE / 2)],
     label: beside(length / 2, BESIDE + END),
   });
-};
-
-/**
- * How long a bone should be, as a share of how long it is drawn: lengths are read as lengths, shares as
- * how much longer or shorter it is drawn than it should be.
- */
-function rightShare(measured: Reading, expected: Reading): number {
-  const share =
-    measured.unit === "share" || measured.value <= 0
-      ? 1 / (1 + measured.value)
-      : expected.value / measured.value;
-  return Number.isFinite(share) && share > 0 ? share : 1;
 }
 
 /** Hip, knee and ankle: the leg, the straight line that the knee should be ahead of, and how far behind it lies. */

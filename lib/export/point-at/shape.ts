@@ -29,7 +29,13 @@ export interface Letter {
   readonly at: Point;
 }
 
-export type ShapePanel = Pick<Panel, "id" | "pose" | "marks">;
+export type ShapePanel = Pick<Panel, "id" | "frame" | "pose" | "marks">;
+
+/** A panel beside those that a remark names, and how far its ground lies along this paper, panel units. */
+export interface Beside {
+  readonly panel: ShapePanel;
+  readonly groundShift: number;
+}
 
 /** Where a remark is drawn. */
 export interface ShapeOn {
@@ -39,6 +45,13 @@ export interface ShapeOn {
   readonly earlier: ShapePanel | null;
   /** How far the earlier panel's ground lies along this panel's paper, panel units; 0 where nobody knows. */
   readonly groundShift: number;
+  /** The panel before the earlier one, and the one after this: a path through both goes on to them. */
+  readonly before: Beside | null;
+  readonly after: Beside | null;
+  /** Panel units. */
+  readonly legLength: number;
+  /** What is carried, as a share of body mass. */
+  readonly load: number;
   /** What is seen of the view, panel units. */
   readonly window: Box;
 }

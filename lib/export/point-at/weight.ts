@@ -13,10 +13,10 @@ import { hipsMiddle } from "../draw-panel";
 import { type RemarkShape, type ShapePanel, type Shaper, shapeOf } from "./shape";
 
 /** The weight's plumb line over what carries it, from the side. */
-export const weightFromSide: Shaper = ({ panel, remark, view }) => {
+export const weightFromSide: Shaper = ({ panel, remark, view, load }) => {
   const marks = panel.marks[view];
   const span = spanOf(marks, panel.pose === "passing" ? remark.side : null);
-  return plumb(weightOf(marks, panel.pose), span);
+  return plumb(weightOf(marks, panel.pose, load), span);
 };
 
 /** The same from the front, over the foot it should be on. */
@@ -44,9 +44,9 @@ function plumb(weight: Point | null, span: Span | null): RemarkShape | null {
   });
 }
 
-/** On the stand it is the centre of mass that is asked for, in a step the hips. */
-function weightOf(marks: ViewMarks, pose: ShapePanel["pose"]): Point | null {
-  return pose === "stand" ? centreOfMass(marks) : hipsMiddle(marks);
+/** On the stand it is the centre of mass that is asked for, what is carried among it; in a step the hips. */
+function weightOf(marks: ViewMarks, pose: ShapePanel["pose"], load: number): Point | null {
+  return pose === "stand" ? centreOfMass(marks, { load }) : hipsMiddle(marks);
 }
 
 const SOLE: readonly LimbJoint[] = ["heel", "ball", "toe"];

@@ -33,7 +33,7 @@ function laid(mostWhole: number) {
   const panel = PANEL;
   if (panel === undefined) throw new Error("the walk has a left passing");
   const paper = { panel, view: "side" as const, window: WHOLE_VIEW };
-  const nowhere = { panelOf: () => undefined, stretchOf: () => ({ place: 0, legLength: 420 }) };
+  const nowhere = { panels: [], load: 0, stretchOf: () => ({ place: 0, legLength: 420 }) };
   return layOutRemarks({
     remarks: remarks.map((remark, index) => ({ remark, key: index + 1 })),
     on: (remark) => shapeOn(remark, { ...paper, ...nowhere }),

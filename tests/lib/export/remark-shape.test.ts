@@ -22,11 +22,11 @@ type Pointed = Pick<Remark, "check" | "side" | "spots" | "panels" | "measured" |
 
 /** A remark's shape on the panel where it is seen. */
 function shapeIn(judged: Walk, remark: Pointed, view: View = "side") {
-  const panelOf = (id: string) => judged.panels.find((panel) => panel.id === id);
-  const panel = panelOf(remark.panels.at(-1) ?? "");
+  const { panels, load = 0 } = judged;
+  const panel = panels.find(({ id }) => id === remark.panels.at(-1));
   if (panel === undefined) throw new Error("a remark is seen at a panel of its walk");
   const stretchOf = (one: WalkPanel) => ({ place: placeOf(one, judged), legLength: LEG });
-  const on = shapeOn(remark, { panel, view, window: WHOLE_VIEW, panelOf, stretchOf });
+  const on = shapeOn(remark, { panel, view, window: WHOLE_VIEW, panels, stretchOf, load });
   return { shape: remarkShape(remark, on), panel };
 }
 
@@ -82,6 +82,28 @@ describe("a remark on a pose", () => {
   it("has no place on the drawing for what belongs to time", () => {
     const gone = { ...walk(), panels: walk().panels.filter(({ id }) => id !== "left passing") };
     expect(shapeOf(gone, "missing-pose").shape).toBeNull();
+  });
+});
+
+describe("the weight of a stand", () => {
+  it("is dropped where body and load together are centred", () => {
+    const stand = walk().panels.find(({ pose }) => pose === "stand");
+    if (stand === undefined) throw new Error("the built walk begins with a stand");
+    const load = { x: 500, y: 600, precision: 1 };
+    const marks = { ...stand.marks, side: { ...stand.marks.side, load } };
+    const laden = (share: number): Walk => ({
+      ...walk(),
+      load: share,
+      panels: walk().panels.map((panel) => (panel.id === stand.id ? { ...panel, marks } : panel)),
+    });
+    const told: Pointed = {
+      ...{ check: "weight-side", side: null, panels: [stand.id] },
+      spots: [{ panel: stand.id, view: "side", joints: [] }],
+      ...{ measured: leg(0.1), expected: leg(0.05) },
+    };
+    const weight = (share: number) => shapeIn(laden(share), told).shape?.dashed[0]?.[0]?.x ?? 0;
+    // A quarter of the body's mass beside it draws the sum a fifth of the way over.
+    expect(weight(0.25)).toBeCloseTo(weight(0) + (500 - weight(0)) / 5, 2); // the table's shares sum to 1.0001
   });
 });
 
@@ -169,8 +191,31 @@ describe("a remark against another pose", () => {
   it("follows the hips from the panel before, over the ground that went by", () => {
     const hips = ["left-hip", "right-hip"] as const;
     const { shape } = shapeIn(walk(), remarkOf("hitch", ["left down", "left passing"], hips));
-    const [from, to] = shape?.dashed[0] ?? [];
+    const way = shape?.dashed[0] ?? [];
+    const [from, to] = [way[0], way.at(-1)];
     expect(((to?.x ?? 0) - (from?.x ?? 0)) / LEG).toBeCloseTo(0.18, 6); // a quarter of a step of 0.72
+    expect(shape?.rings).toEqual([from, to]);
+  });
+
+  it("bends their way as the panels beside have it, and never beyond the two poses in height", () => {
+    const hips = ["left-hip", "right-hip"] as const;
+    const pointed = remarkOf("hitch", ["left down", "left passing"], hips);
+    const way = shapeIn(walk(), pointed).shape?.dashed[0] ?? [];
+    const [from, to] = [way[0], way.at(-1)];
+    const middle = way[Math.floor(way.length / 2)];
+    expect(middle?.x).toBeCloseTo(((from?.x ?? 0) + (to?.x ?? 0)) / 2, 0); // evenly ahead
+    // The down is a turn, the passing is not: the hips leave it level and are still low halfway.
+    expect((middle?.y ?? 0) - ((from?.y ?? 0) + (to?.y ?? 0)) / 2).toBeGreaterThan(0.5);
+    for (const { y } of way) {
+      expect(y).toBeLessThanOrEqual((from?.y ?? 0) + 1e-9);
+      expect(y).toBeGreaterThanOrEqual((to?.y ?? 0) - 1e-9);
+    }
+    const alone = {
+      ...walk(),
+      panels: walk().panels.filter(({ id }) => pointed.panels.includes(id)),
+    };
+    const [start, , , , , , half, , , , , , end] = shapeIn(alone, pointed).shape?.dashed[0] ?? [];
+    expect(half?.y).toBeCloseTo(((start?.y ?? 0) + (end?.y ?? 0)) / 2, 6);
   });
 });
 
@@ -182,6 +227,49 @@ describe("a remark on a limb or a span", () => {
     const drawn = lengthOf(shape?.solid[0]);
     expect(lengthOf(shape?.dashed[0]) / drawn).toBeCloseTo(1 / 1.25, 6);
     expect(lengthOf(shape?.arrow ?? undefined) / drawn).toBeCloseTo(1 - 1 / 1.25, 6);
+  });
+
+  it.each([
+    ["left", 0.06],
+    ["left", -0.06],
+    ["right", 0.06],
+    ["right", -0.06],
+  ] as const)("lays it beside the bone of a pair that is told: %s, by %d of a leg", (side, by) => {
+    const joints = (one: Side): readonly JointName[] => [`${one}-elbow`, `${one}-wrist`];
+    const judged = lift(walk(), "left passing", [`${side}-wrist`], by);
+    const { panel } = shapeIn(judged, remarkOf("limb-length", ["left passing"], joints(side)));
+    const of = (one: Side) => lengthOf(joints(one).map((joint) => panel.marks.side[joint] ?? at0));
+    const [own, other] = [of(side), of(side === "left" ? "right" : "left")];
+    const apart = { value: Math.abs(own - other) / ((own + other) / 2), plusMinus: 0 };
+    const told: Pointed = {
+      ...remarkOf("limb-length", ["left passing"], joints(side)),
+      side,
+      spots: (["left", "right"] as const).map((one) => ({
+        ...{ panel: "left passing", view: "side" as const, joints: joints(one) },
+      })),
+      measured: { ...apart, unit: "share" },
+    };
+    const { shape } = shapeIn(judged, told);
+    expect(lengthOf(shape?.solid[0])).toBeCloseTo(own, 6);
+    expect(lengthOf(shape?.dashed[0])).toBeCloseTo(other, 6);
+  });
+
+  it("lays beside a bone of the front view how long it can be, on either side", () => {
+    for (const side of ["left", "right"] as const) {
+      const joints: readonly JointName[] = [`${side}-knee`, `${side}-ankle`];
+      const told = { ...remarkOf("limb-length", ["left passing"], joints, "front"), side };
+      const measured = { value: 0.2, plusMinus: 0, unit: "share" as const };
+      const { shape, panel } = shapeIn(walk(), { ...told, measured }, "front");
+      expect(shape?.solid[0]?.[0]).toMatchObject({ x: panel.marks.front[`${side}-knee`]?.x });
+      expect(lengthOf(shape?.dashed[0]) * 1.2).toBeCloseTo(lengthOf(shape?.solid[0]), 6);
+    }
+  });
+
+  it("lays beside a leg that does not reach how far it does", () => {
+    const far = raise(walk(), "left passing", 0.12);
+    const { shape, remark } = shapeOf(far, "reach");
+    const missing = lengthOf(shape?.solid[0]) - lengthOf(shape?.dashed[0]);
+    expect(missing / LEG).toBeCloseTo(remark.measured.value, 6);
   });
 
   it("points from the straight leg to a knee that is bent the wrong way", () => {
@@ -253,6 +341,8 @@ describe("an amount on a label", () => {
     expect(amountOf({ value, plusMinus: 0, unit })).toBe(text);
   });
 });
+
+const at0 = { x: 0, y: 0 };
 
 function leg(value: number) {
   return { value, plusMinus: 0, unit: "leg" as const };
