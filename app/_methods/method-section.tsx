@@ -1,5 +1,5 @@
 import type { ReactNode } from "react";
-import { type CheckId, hasFix, KINDS, type Method, quietedIn } from "../../lib/gait";
+import { type CheckId, KINDS, type Method, quietedIn } from "../../lib/gait";
 import { remarks, methods as words } from "../_words";
 import { capital } from "./capital";
 import { Formula } from "./formula";
@@ -59,7 +59,7 @@ export function MethodSection({ method }: MethodSectionProps) {
 }
 
 function fixOf(check: CheckId): string {
-  return hasFix(check) ? (words.fix[check] ?? words.fixOther) : words.fixNone;
+  return words.fix[check] ?? words.fixNone;
 }
 
 interface TitledProps {

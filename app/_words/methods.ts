@@ -107,23 +107,44 @@ export const methods = {
   /** "limp: judged in part, since a limp takes its two steps in different times". */
   quieted: (kind: string, partly: boolean, why: string) =>
     `${kind}: ${partly ? "judged in part" : "not judged"}, since ${why}`,
-  /** What a fix does, where a check has one. */
+  /** What a fix does; null where there is none. */
   fix: {
     "missing-pose":
       "The panel is put in at its even frame, an in-between of its neighbours as its ghost.",
-    "pose-order": "The panel takes the label that its drawing has, or two labels change places.",
+    "pose-order":
+      "The panel takes the label that its drawing has, two labels change places, or the weight goes to the step's side.",
     "hip-order":
       "The body is raised or lowered into the allowed span; feet stay, knees are solved.",
+    "hip-range":
+      "The poses at the top are lowered or those at the bottom raised; hips that stay level get their down and up apart. Feet stay, knees are solved.",
     "weight-side": "The body is shifted over what it stands on; feet stay, knees are solved.",
     "weight-front": "The body is shifted toward the foot that carries; feet stay.",
     slide: "The foot goes onto its footprint.",
     float: "The foot is set down on the ground.",
     sink: "The foot is lifted onto the ground.",
+    "foot-roll": null,
+    clearance:
+      "The swinging foot is raised or lowered to where people carry it, or just within the limit; the knee is solved.",
+    "limb-length":
+      "Knee or elbow goes to where both bones have the figure's own lengths; hip and ankle, shoulder and wrist stay. Where a leg does not reach so, the body or the foot comes nearer.",
+    reach:
+      "The body comes down until the leg reaches its foot, or the foot comes closer; a swinging foot first.",
+    knee: "The knee goes to the other side of the line from hip to ankle; both bones keep their lengths.",
+    snap: null,
     gaps: "The nearest even layout, shown before it is done.",
+    symmetry:
+      "One pose is drawn from the same pose of the other step, mirrored onto its own footprint. Two lengths are for the artist to even out.",
+    loop: "The first pose is copied onto the last, brought to where the last has its hips where the walk travels.",
+    hitch: null,
+    opposition: null,
     tempo:
       "The advance, or the panels' places, take the length of the steps as drawn; a step's own length is drawn, not moved.",
     width: "The foot that ends the step is shifted sideways in the front view.",
-  } as Partial<Record<CheckId, string>>,
-  fixOther: "One is offered on the remark; it is shown before it is done.",
+    views: "The front view takes its heights from the side view.",
+    sides:
+      "Left and right change places in the panel where that helps, with the arms where they changed places, too.",
+    "lead-in":
+      "A foot that moved since the stand goes back onto its footprint; a body that stayed back goes over the foot that stands, knees solved; a lead-in inside the loop is called a breakdown.",
+  } satisfies Record<CheckId, string | null>,
   fixNone: "None: what to do about it is drawn, not reckoned.",
 } as const;

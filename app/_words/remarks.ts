@@ -81,7 +81,7 @@ export const remarks = {
     knee: "bend of the knees",
     snap: "snapping knees",
     gaps: "timing",
-    symmetry: "swing of the shoulders",
+    symmetry: "mirrored steps",
     loop: "closing of the loop",
     hitch: "hitches between poses",
     opposition: "arms against legs",
