@@ -1,6 +1,7 @@
 import type { Kysely } from "kysely";
 import { listAudit } from "./audit";
 import { loadBlob, putBlob } from "./blobs";
+import { compact } from "./compact";
 import { controlAfter, probe } from "./control";
 import { loadDocument } from "./documents";
 import { enter, grantOf } from "./grants";
@@ -16,11 +17,17 @@ import { appendUpdates } from "./updates";
 /** The store over one database, whichever of the two it is. Errors: StoreError from every method. */
 export async function openKyselyStore(db: Kysely<Schema>, dialect: Dialect): Promise<Store> {
   await named(migrate(db, dialect));
+  return kyselyStore(db, dialect);
+}
+
+/** The same over tables that are known to be of the newest form. */
+export function kyselyStore(db: Kysely<Schema>, dialect: Dialect): Store {
   return {
     createSheet: (sheet) => named(createSheet(db, sheet)),
     loadDocument: (sheet, name) => named(loadDocument(db, dialect, { sheet, name })),
     appendUpdates: (batch) => named(appendUpdates(db, batch)),
     raiseGeneration: (sheet, by, at) => named(raiseGeneration(db, { sheet, by, at })),
+    compact: (order) => named(compact(db, dialect, order)),
     quarantine: (item) => named(quarantine(db, item)),
     listQuarantine: (documentId) => named(listQuarantine(db, documentId)),
     addLink: (link) => named(addLink(db, link)),

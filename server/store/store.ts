@@ -11,6 +11,7 @@ import type {
   Revocation,
   StoredLink,
 } from "./access-records";
+import type { Compacted, CompactOrder } from "./compact";
 import type { Appended, NewBatch, StoredDocument } from "./document-records";
 import type { NewQuarantined, Quarantined } from "./quarantine";
 
@@ -40,6 +41,8 @@ export interface Store {
    * any more, and pages that knew it start anew. Answers the new one; null if there is no such sheet.
    */
   raiseGeneration(sheet: SheetId, by: Doer, at: number): Promise<number | null>;
+  /** Makes a document quicker to load: a snapshot takes the place of most of its updates. */
+  compact(order: CompactOrder): Promise<Compacted>;
 
   /** Keeps bytes that a document could not take, for whoever looks into it. The oldest give way. */
   quarantine(item: NewQuarantined): Promise<void>;

@@ -1,6 +1,12 @@
 import type { Store } from "./store";
 import type { StoreErrorCode } from "./store-error";
 
+export interface StoreThreadData {
+  readonly file: string;
+  /** Another thread has brought the tables to their newest form. */
+  readonly migrated: boolean;
+}
+
 /** A method of the store, asked for across the thread; `open` only asks whether it has opened. */
 export interface Call {
   readonly id: number;

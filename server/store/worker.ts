@@ -1,14 +1,15 @@
 import { parentPort, workerData } from "node:worker_threads";
-import { openKyselyStore } from "./kysely-store";
+import { kyselyStore, openKyselyStore } from "./kysely-store";
 import { SQLITE } from "./schema";
 import { openSqlite } from "./sqlite";
 import type { Store } from "./store";
 import { toStoreError } from "./store-error";
-import type { Call, Reply } from "./worker-call";
+import type { Call, Reply, StoreThreadData } from "./worker-call";
 
 /** The thread that owns the file: SQLite's calls block, and here they block nobody else. */
-async function serve(file: string): Promise<void> {
-  const store = await openKyselyStore(openSqlite(file), SQLITE);
+async function serve({ file, migrated }: StoreThreadData): Promise<void> {
+  const db = openSqlite(file);
+  const store = migrated ? kyselyStore(db, SQLITE) : await openKyselyStore(db, SQLITE);
   parentPort?.on("message", (call: Call) => {
     void answer(store, call).then((reply) => parentPort?.postMessage(reply));
   });
@@ -25,4 +26,4 @@ async function answer(store: Store, { id, method, args }: Call): Promise<Reply> 
   }
 }
 
-await serve((workerData as { readonly file: string }).file);
+await serve(workerData as StoreThreadData);

@@ -13,6 +13,7 @@ import {
   type StoreUnderTest,
   secretOf,
 } from "./store-contract/case";
+import { describeCompaction } from "./store-contract/compaction";
 import { describeDocuments } from "./store-contract/documents";
 
 /** What any store must do, whatever database is under it. */
@@ -54,6 +55,7 @@ export function describeStore(name: string, open: () => Promise<StoreUnderTest>)
     };
 
     describeDocuments(the);
+    describeCompaction(the);
     describeAccess(the);
     describeBlobs(the);
 
