@@ -1,29 +1,57 @@
 import * as Y from "yjs";
 import type { RefusalCode } from "../shared/hub-message";
+import { foreignPart } from "./gate-content";
 
-/** What came of looking at an update. `news` says whether a document would change by it. */
+/** What came of looking at an update. */
 export type Verdict =
-  | { readonly fit: true; readonly news: boolean }
+  | {
+      readonly fit: true;
+      /** Whether the document would change by it. */
+      readonly news: boolean;
+      /** Client ids that nobody owned so far, and that this update writes under. */
+      readonly claims: readonly number[];
+    }
   | { readonly fit: false; readonly code: RefusalCode; readonly message: string };
+
+/** What an update is held against. */
+export interface GateDeps {
+  readonly doc: Y.Doc;
+  /** The names of the maps that the document has. */
+  readonly roots: readonly string[];
+  /** Which device writes under a client id, as far as any does. */
+  readonly ownerOf: (client: number) => string | undefined;
+}
 
 type Decoded = ReturnType<typeof Y.decodeUpdate>;
 
 /**
  * Is this update fit to be applied? It is read to its end first: a truncated one would be applied by
  * half before it throws. One that builds on something the document does not have is refused, for it
- * would be kept aside, cost more with every further one, and never be committed.
+ * would be kept aside, cost more with every further one, and never be committed. And so is one that
+ * goes on under another device's client id: two writers under one id make documents that differ for
+ * ever while they believe to be equal.
  */
-export function judge(doc: Y.Doc, update: Uint8Array): Verdict {
+export function judge(
+  { doc, roots, ownerOf }: GateDeps,
+  update: Uint8Array,
+  device: string,
+): Verdict {
   const decoded = decode(update);
   if (decoded === null) return refuse("damaged", "the update cannot be read to its end");
-  if (decoded.structs.some(isForeign)) {
-    return refuse("content", "a sheet holds no documents within the document");
+  for (const struct of decoded.structs) {
+    const foreign = foreignPart(struct, roots);
+    if (foreign !== null) return refuse("content", `a sheet's document holds ${foreign}`);
   }
   const known = stateAfter(doc, decoded);
   if (known === null || !isGrounded(decoded, known)) {
     return refuse("resync", "the update builds on something the hub does not have");
   }
-  return { fit: true, news: hasNews(doc, decoded) };
+  const writers = writersIn(doc, decoded);
+  const claims = writers.filter((client) => ownerOf(client) === undefined);
+  if (writers.some((client) => (ownerOf(client) ?? device) !== device)) {
+    return refuse("owner", "the update goes on under another device's client id");
+  }
+  return { fit: true, news: writers.length > 0 || deletesNews(doc, decoded), claims };
 }
 
 function refuse(code: RefusalCode, message: string): Verdict {
@@ -36,10 +64,6 @@ function decode(update: Uint8Array): Decoded | null {
   } catch {
     return null;
   }
-}
-
-function isForeign(struct: Decoded["structs"][number]): boolean {
-  return struct instanceof Y.Item && struct.content instanceof Y.ContentDoc;
 }
 
 /** How far every client would be known afterwards; null where a client's clocks leave a gap. */
@@ -69,12 +93,17 @@ function isGrounded({ structs, ds }: Decoded, known: (client: number) => number)
   return true;
 }
 
+/** Under which client ids the update says something that the document does not have. */
+function writersIn(doc: Y.Doc, { structs }: Decoded): number[] {
+  const writers = new Set<number>();
+  for (const { id, length } of structs) {
+    if (id.clock + length > Y.getState(doc.store, id.client)) writers.add(id.client);
+  }
+  return [...writers];
+}
+
 /** A page's answer to the hub's first question repeats every deletion, old or new: that is no news. */
-function hasNews(doc: Y.Doc, { structs, ds }: Decoded): boolean {
-  const fresh = structs.some(
-    ({ id, length }) => id.clock + length > Y.getState(doc.store, id.client),
-  );
-  if (fresh) return true;
+function deletesNews(doc: Y.Doc, { ds }: Decoded): boolean {
   for (const [client, deletes] of ds.clients) {
     const stored = doc.store.clients.get(client) ?? [];
     for (const { clock, len } of deletes) {

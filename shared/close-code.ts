@@ -4,6 +4,8 @@ export const CLOSE = {
   revoked: 4403,
   gone: 4404,
   clientTaken: 4409,
+  otherGeneration: 4410,
+  shutOut: 4423,
   newerVersion: 4426,
   going: 4503,
   slowReader: 4513,

@@ -21,7 +21,7 @@ export interface Hello {
   readonly limits: Limits;
 }
 
-export const REFUSALS = ["role", "damaged", "resync", "content", "size", "full"] as const;
+export const REFUSALS = ["role", "damaged", "resync", "owner", "content", "size", "full"] as const;
 export type RefusalCode = (typeof REFUSALS)[number];
 
 /** Update frame `frame` of this connection changed nothing. */

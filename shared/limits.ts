@@ -7,6 +7,12 @@ export const LIMITS = {
   updateBytes: MIB,
   /** The answer to the hub's first question, which may hold hours of work done offline. */
   firstAnswerBytes: 8 * MIB,
+  /** One stroke's bytes. Our own choice: twenty times the largest that a hand draws in one go. */
+  strokeBytes: 512 * KIB,
+  /** The name of an entry in a map; ids have eight letters. Our own choice. Characters. */
+  keyLength: 200,
+  /** Lists and objects inside one value. Ours have two; every reader has to walk through all of them. */
+  valueDepth: 8,
   /** A whole document, as the sum of its updates. */
   documentBytes: 64 * MIB,
   awarenessBytes: 4 * KIB,
@@ -41,6 +47,16 @@ export const PICTURE_LIMITS = {
 
 export type Limits = { readonly [Name in keyof typeof LIMITS]: number };
 
+/**
+ * What one address may have and do, unless the operator says otherwise: two hundred people behind one
+ * address, with two sockets each and some to spare, are normal. Our own choice, no source.
+ */
+export const ADDRESS_LIMITS = {
+  sockets: 1000,
+  requestsPerMinute: 6000,
+  sheetsPerHour: 240,
+} as const;
+
 /** What the database keeps and when it tidies. Sources: the hub's design, measured, where none is named. */
 export const STORE_LIMITS = {
   /** So many updates after a snapshot, or so many bytes of them, make the next one due. Rows, bytes. */
@@ -63,18 +79,48 @@ export const STORE_LIMITS = {
 export const HUB_LIMITS = {
   /** The largest frame a socket takes at all: the first answer and its few bytes of heading. */
   frameBytes: LIMITS.firstAnswerBytes + KIB,
-  /** Above this much unsent, live ink and awareness are left out. */
+  /** A larger frame is sent in pieces of this size, so that a slow reader's progress is seen. */
+  fragmentBytes: 64 * KIB,
+  /** Above this much unsent, live ink is left out, and awareness but for the newest. */
   outboxSoftBytes: 256 * KIB,
-  /** Above this much unsent, updates are left out and made up for later. */
+  /** Above this much unsent, updates are left out and made up for later, and the page is not read. */
   outboxHardBytes: MIB,
   readerStillMs: 20_000,
   beatAfterMs: 15_000,
   deadAfterMs: 45_000,
+  /** For closing handshakes; whoever has not answered by then is cut off. Our own choice. */
+  goodbyeMs: 500,
   badFrames: 20,
+  /** So many updates from one device that each broke a document, and it is shut out. */
+  strikes: 3,
+  /** How often each connection is looked at. Our own choice, no source. */
+  tickMs: 5000,
+  /** A page whose document is not loaded by then is sent away, to try again. Our own choice. */
+  loadMs: 30_000,
+  /** After GOING, pages may still hand over what they hold for so long. */
+  graceMs: 2000,
+  /** For all of the hub's going, of the ten seconds that a process manager usually grants. */
+  drainMs: 8000,
+  /** The range in which pages come back after GOING: a restart takes about a second. Our own choice. */
+  comeBackFirstMs: 500,
+  comeBackLastMs: 3000,
+  /** When the hub goes, so many sockets are closed in the same moment. Our own choice, no source. */
+  closedAtOnce: 20,
   batchUpdates: 512,
   batchBytes: MIB,
   /** Above this much waiting for the disk, no socket is read. */
   backlogBytes: 32 * MIB,
+  /** Nor when the oldest of it has waited this long. */
+  backlogMs: 30_000,
+  /** A commit that takes longer is told to the pages: so that they know within a second. */
+  slowCommitMs: 800,
+  /** How often they hear how long it has been. Our own choice, no source. */
+  storageEveryMs: 2000,
+  /** A commit that failed is tried again after this long, then twice as long, up to the longest. */
+  retryFirstMs: 50,
+  retryLongestMs: 2000,
+  /** A batch that fails so often for no reason of the disk's is tried a document at a time. */
+  brokenTries: 3,
   roomLingerMs: 30_000,
   /** A sheet file goes inside JSON, where each of its quotes and line ends takes two bytes. */
   requestBytes: 2 * SHEET_FILE_BYTES + MIB,
