@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { createCommitter } from "../../server/committer";
-import type { NewUpdate } from "../../server/store/document-records";
+import type { NewUpdate, RefusedUpdates } from "../../server/store/document-records";
 import { StoreError } from "../../server/store/store-error";
 import type { Storage } from "../../shared/hub-message";
 import { HUB_LIMITS } from "../../shared/limits";
-import { gate, handClock } from "../support/hand-clock";
+import { gate, type HandClock, handClock } from "../support/hand-clock";
 
 /** Lets everything run that waits for nothing but its turn. */
 async function settle(): Promise<void> {
@@ -19,29 +19,57 @@ function setUp() {
   const clock = handClock();
   const batches: number[][] = [];
   const states: Storage[] = [];
+  const ailing: { state: string; documentId: number }[] = [];
   const pressure: boolean[] = [];
   const done: number[] = [];
+  const voided: { number: number; why: string }[] = [];
+  const faults: number[] = [];
+  const names: string[] = [];
+  /** Documents that cannot be stored, and documents that were put back meanwhile. */
+  const poison = new Set<number>();
+  const stale = new Map<number, RefusedUpdates["reason"]>();
   let fails = 0;
   let disk = gate();
   disk.open();
   const committer = createCommitter({
-    append: async ({ updates }) => {
+    append: async ({ id, updates }) => {
       await disk.passed;
+      names.push(id);
       if (fails > 0) {
         fails--;
         throw new StoreError("busy", "the file is locked");
       }
+      if (updates.some(({ documentId }) => poison.has(documentId))) {
+        throw new StoreError("broken", "a row that nobody understands");
+      }
       batches.push(updates.map(({ documentId }) => documentId));
+      const refused = [...stale].map(([documentId, reason]) => ({ documentId, reason }));
+      const concerned = refused.filter(({ documentId }) =>
+        updates.some((each) => each.documentId === documentId),
+      );
+      return { stored: [], refused: concerned.map((each) => ({ ...each, generation: 1 })) };
     },
     clock,
-    onState: (state) => states.push(state),
+    onState(state, documentId) {
+      if (documentId === null) states.push(state);
+      else ailing.push({ state: state.state, documentId });
+    },
     onPressure: (high) => pressure.push(high),
+    onFault: (_error, documentId) => faults.push(documentId),
   });
+  const add = (number: number, size?: number, committed = () => void done.push(number)) =>
+    committer.add({
+      ...{ documentId: number, update: update(number, size), committed },
+      voided: (why) => voided.push({ number, why }),
+    });
   return {
-    ...{ clock, batches, states, pressure, done, committer },
-    add: (number: number, size?: number) =>
-      committer.add({ update: update(number, size), committed: () => done.push(number) }),
-    wait: (number: number) => committer.add({ update: null, committed: () => done.push(number) }),
+    ...{ clock, batches, states, ailing, pressure, done, voided, faults, names, poison, stale },
+    ...{ committer, add },
+    wait: (number: number) =>
+      committer.add({
+        ...{ documentId: number, update: null, committed: () => done.push(number) },
+        voided: (why) => voided.push({ number, why }),
+      }),
     shut: () => {
       disk = gate();
     },
@@ -106,18 +134,133 @@ describe("the committer", () => {
     expect(states.map(({ state }) => state)).toEqual(["failing", "failing", "failing", "ok"]);
   });
 
-  it("says so when a commit takes more than a second, and when it is over", async () => {
+  it("says so within a second when a commit takes long, again and again, and when it is over", async () => {
     const { add, states, clock, shut, open, committer } = setUp();
     shut();
     add(1);
     await settle();
-    clock.pass(999);
+    clock.pass(HUB_LIMITS.slowCommitMs - 1);
     expect(states).toEqual([]);
     clock.pass(1);
-    expect(states).toEqual([{ state: "slow", behindMs: 1000 }]);
+    expect(states).toEqual([{ state: "slow", behindMs: HUB_LIMITS.slowCommitMs }]);
+    expect(HUB_LIMITS.slowCommitMs).toBeLessThan(1000);
+    clock.pass(HUB_LIMITS.storageEveryMs);
+    expect(states.at(-1)?.behindMs).toBe(HUB_LIMITS.slowCommitMs + HUB_LIMITS.storageEveryMs);
     open();
     await committer.idle();
     expect(states.at(-1)).toEqual({ state: "ok", behindMs: 0 });
+  });
+
+  it("asks for reading to stop when work has waited for half a minute", async () => {
+    const { add, pressure, clock, shut, open, committer } = setUp();
+    shut();
+    add(1);
+    await settle();
+    clock.pass(HUB_LIMITS.backlogMs - HUB_LIMITS.storageEveryMs);
+    expect(pressure).toEqual([]);
+    clock.pass(2 * HUB_LIMITS.storageEveryMs);
+    expect(pressure).toEqual([true]);
+    open();
+    await committer.idle();
+    expect(pressure).toEqual([true, false]);
+  });
+
+  it("tries a batch again under the same name, and gives each batch a name of its own", async () => {
+    const { add, names, clock, failNext, committer } = setUp();
+    failNext(1);
+    add(1);
+    await settle();
+    clock.pass(50);
+    await committer.idle();
+    add(1);
+    await committer.idle();
+    expect(names).toHaveLength(3);
+    expect(names[0]).toBe(names[1]);
+    expect(names[1]).not.toBe(names[2]);
+  });
+
+  /** Lets the tries pass after which a batch is taken apart. */
+  async function tryOut(clock: HandClock): Promise<void> {
+    for (let tries = 0; tries < HUB_LIMITS.brokenTries; tries++) {
+      await settle();
+      clock.pass(HUB_LIMITS.retryFirstMs * 2 ** tries);
+    }
+    await settle();
+  }
+
+  it("lets no document that cannot be stored hold up the others, and keeps all of its work", async () => {
+    const { add, done, ailing, poison, clock, committer } = setUp();
+    poison.add(7);
+    for (const number of [1, 7, 2]) add(number);
+    await tryOut(clock);
+    expect(done).toEqual([1, 2]);
+    expect(ailing).toEqual([{ state: "failing", documentId: 7 }]);
+    add(7);
+    add(3);
+    await settle();
+    expect(done).toEqual([1, 2, 3]);
+    expect(committer.waiting()).toBe(2);
+    poison.clear();
+    clock.pass(HUB_LIMITS.retryLongestMs);
+    await committer.idle();
+    expect(done).toEqual([1, 2, 3, 7, 7]);
+    expect(ailing.at(-1)).toEqual({ state: "ok", documentId: 7 });
+    expect(committer.waiting()).toBe(0);
+  });
+
+  it("lets nothing of a document overtake what failed before it", async () => {
+    const { add, done, poison, shut, open, clock, committer } = setUp();
+    poison.add(7);
+    shut();
+    add(7);
+    await settle();
+    add(7);
+    add(1);
+    open();
+    await tryOut(clock);
+    expect(done).toEqual([1]);
+    poison.clear();
+    clock.pass(HUB_LIMITS.retryLongestMs);
+    await committer.idle();
+    expect(done).toEqual([1, 7, 7]);
+  });
+
+  it("voids what a put back document refuses, and all that stands behind it", async () => {
+    const { add, wait, done, voided, stale, batches, shut, open, committer } = setUp();
+    stale.set(7, "generation-changed");
+    shut();
+    add(7);
+    await settle();
+    add(7);
+    wait(7);
+    add(1);
+    open();
+    await committer.idle();
+    expect(done).toEqual([1]);
+    expect(voided).toEqual(Array.from({ length: 3 }, () => ({ number: 7, why: "generation" })));
+    expect(batches).toEqual([[7], [1]]);
+    expect(committer.waitingBytes()).toBe(0);
+  });
+
+  it("has a document loaded again under whose client id another instance was first", async () => {
+    const { add, voided, stale, committer } = setUp();
+    stale.set(7, "claimed-by-another");
+    add(7);
+    await committer.idle();
+    expect(voided).toEqual([{ number: 7, why: "reload" }]);
+  });
+
+  it("goes on when what one document was to do after its commit fails", async () => {
+    const { add, done, faults, committer } = setUp();
+    add(7, 1, () => {
+      throw new Error("a room that is out of order");
+    });
+    add(1);
+    await committer.idle();
+    add(2);
+    await committer.idle();
+    expect(done).toEqual([1, 2]);
+    expect(faults).toEqual([7]);
   });
 
   it("asks for reading to stop above its limit, and to go on at half of it", async () => {
