@@ -15,3 +15,13 @@ export const systemClock: Clock = {
     return () => clearTimeout(timer);
   },
 };
+
+/** Runs again and again, so many ms apart, until what it returns is called. */
+export function everyWhile(clock: Clock, ms: number, run: () => void): () => void {
+  let callOff = clock.after(ms, again);
+  function again(): void {
+    callOff = clock.after(ms, again);
+    run();
+  }
+  return () => callOff();
+}

@@ -1,32 +1,46 @@
 import type { WebSocket } from "ws";
 import { CLOSE } from "../shared/close-code";
-import { encodeGoing, encodeStorage } from "../shared/hub-message";
-import { LIMITS } from "../shared/limits";
+import { encodeGoing } from "../shared/hub-message";
+import { HUB_LIMITS, LIMITS } from "../shared/limits";
+import type { SheetId } from "../shared/sheet-id";
+import { createAccessWatch } from "./access/watch-access";
 import { createClaims } from "./claims";
-import type { Clock } from "./clock";
+import { type Clock, everyWhile } from "./clock";
 import { createCommitter } from "./committer";
 import { type Connection, createConnection, type Visitor } from "./connection";
+import { createDisks } from "./disks";
+import { NO_NOTICES, type Notices } from "./notices";
+import type { RoomState } from "./room-life";
 import { createRooms, isNewerVersion, type PrepareDocument } from "./rooms";
-import type { NewBatch } from "./store/document-records";
 import type { Store } from "./store/store";
-import { StoreError } from "./store/store-error";
-
-const TICK_MS = 5000;
-const COME_BACK_MS = { min: 500, max: 3000 }; // a restart takes about a second; spread the return
+import { createStrikes } from "./strikes";
 
 /** The sheets that are open, and everyone connected to them. */
 export interface Hub {
-  connect(socket: WebSocket, visitor: Visitor): void;
-  /** Sends away whoever came by a link, now and if they are just arriving. */
-  revoke(link: string): void;
+  /** `mark` is what `accessMark` said before the visitor's right was asked for. */
+  connect(socket: WebSocket, visitor: Visitor, mark: number): void;
+  accessMark(): number;
+  /** Rights on a sheet have changed, of everyone or of one device: whoever is connected is held to them. */
+  reviewAccess(sheet: SheetId, device?: string): void;
+  /** The sheet was put back to an older state: what its pages hold is void. */
+  raiseGeneration(sheet: string): void;
   /** No more arrivals, everything committed, everyone sent away. Resolves to what is not committed. */
   drain(withinMs: number): Promise<number>;
   isDraining(): boolean;
-  /** How the disk does; for the health doors. */
-  storage(): { readonly state: string; readonly waiting: number };
-  connections(): number;
-  /** For tests and metrics: in which states the rooms are. */
-  rooms(): string[];
+  figures(): Figures;
+}
+
+/** How the hub does, at this moment. */
+export interface Figures {
+  readonly storage: string;
+  /** Updates that wait for the disk, and their bytes. */
+  readonly waiting: number;
+  readonly waitingBytes: number;
+  /** ms since 1970. */
+  readonly committedAt: number | null;
+  readonly connections: readonly Connection[];
+  /** In which states the rooms are. */
+  readonly rooms: readonly RoomState[];
 }
 
 export interface HubDeps {
@@ -35,43 +49,69 @@ export interface HubDeps {
   /** A name for this process. */
   readonly instance: string;
   readonly prepareDocument: PrepareDocument;
+  readonly notices?: Notices;
   readonly roomLingerMs?: number;
+  /** How long pages that were told that the hub goes may still hand over what they hold. */
+  readonly graceMs?: number;
 }
 
 export function createHub(deps: HubDeps): Hub {
-  const { store, clock, instance, prepareDocument, roomLingerMs } = deps;
+  const { store, clock, instance, prepareDocument, notices = NO_NOTICES } = deps;
   const connections = new Set<Connection>();
-  const revoked = new Set<string>();
   const claims = createClaims();
+  const strikes = createStrikes();
   let draining = false;
   let numbers = 0;
-  const toAll = (frame: Uint8Array) => {
-    for (const connection of connections) connection.send(frame, "must");
-  };
+  const disks = createDisks({ connections, global: () => committer.state() });
   const committer = createCommitter({
-    append: (batch) => appendAll(store, batch),
+    append: (batch) => store.appendUpdates(batch),
     clock,
-    onState: (storage) => toAll(encodeStorage(storage)),
+    onState: disks.changed,
     onPressure: (high) => {
       for (const connection of connections) connection.press(high);
+    },
+    onCommit: notices.committed,
+    onFault(error, documentId) {
+      notices.fault("room", error);
+      rooms.reload(documentId);
     },
   });
   const rooms = createRooms({
     load: ({ sheet, document }) => store.loadDocument(sheet, document),
-    prepareDocument,
-    committer,
-    clock,
-    ...(roomLingerMs === undefined ? {} : { lingerMs: roomLingerMs }),
+    ...{ prepareDocument, committer, clock, notices },
+    ...(deps.roomLingerMs === undefined ? {} : { lingerMs: deps.roomLingerMs }),
+    onPoison(documentId, { device, update }) {
+      const by = Buffer.from(device, "hex");
+      const item = { documentId, at: clock.now(), device: by, reason: "unsound", bytes: update };
+      store.quarantine(item).catch((error: unknown) => notices.fault("quarantine", error));
+      notices.poisoned(device);
+      if (!strikes.add(device)) return;
+      for (const connection of connections) {
+        if (connection.visitor.device === device) connection.close(CLOSE.shutOut, SHUT_OUT);
+      }
+    },
   });
-  const stopTicking = everyFewSeconds(clock, () => {
-    for (const connection of connections) connection.tick();
+  const access = createAccessWatch({
+    ...{ store, clock, connections, notices },
+    onGeneration: rooms.void,
+  });
+  const stopTicking = everyWhile(clock, HUB_LIMITS.tickMs, () => {
+    for (const connection of connections) {
+      try {
+        connection.tick();
+      } catch (error) {
+        notices.fault("tick", error); // of one connection; the others have their turn
+      }
+    }
   });
 
   async function seat(connection: Connection, socket: WebSocket): Promise<void> {
     const { visitor } = connection;
+    const since = clock.now();
     try {
       const room = await rooms.enter(visitor, connection);
       if (room === null) return connection.close(CLOSE.gone, "there is no such document");
+      notices.joined(clock.now() - since);
       const goodbye = () => {
         rooms.leave(visitor, room, connection);
         connection.end();
@@ -82,6 +122,7 @@ export function createHub(deps: HubDeps): Hub {
       if (isNewerVersion(error)) {
         return connection.close(CLOSE.newerVersion, "the document was made by a newer version");
       }
+      notices.fault("load", error);
       connection.close(CLOSE.going, "the document could not be loaded");
     }
   }
@@ -93,58 +134,71 @@ export function createHub(deps: HubDeps): Hub {
   };
 
   return {
-    connect(socket, visitor) {
+    connect(socket, visitor, mark) {
       const isFull = crowded(visitor);
       const connection = createConnection({
-        ...{ socket, visitor, clock, claims, instance },
+        ...{ socket, visitor, clock, claims, notices, instance },
         number: ++numbers,
-        storage: committer.state,
+        disk: disks.of,
       });
       connections.add(connection);
       socket.once("close", () => {
         connections.delete(connection);
       });
-      if (revoked.has(visitor.link)) return connection.close(CLOSE.revoked, "the link is revoked");
       if (draining) return connection.close(CLOSE.going, "the hub is going");
+      if (strikes.areOut(visitor.device)) return connection.close(CLOSE.shutOut, SHUT_OUT);
       if (isFull) return connection.close(CLOSE.crowded, "too many connections to this document");
-      void seat(connection, socket);
+      access.greet(connection, mark);
+      const tooLong = clock.after(HUB_LIMITS.loadMs, () => {
+        if (connection.documentId() !== null) return;
+        connection.close(CLOSE.going, "the document could not be loaded in time");
+      });
+      void seat(connection, socket).finally(tooLong);
     },
-    revoke(link) {
-      revoked.add(link);
-      for (const connection of connections) {
-        if (connection.visitor.link === link)
-          connection.close(CLOSE.revoked, "the link is revoked");
-      }
-    },
+    accessMark: access.mark,
+    reviewAccess: access.review,
+    raiseGeneration: rooms.void,
     async drain(withinMs) {
       draining = true;
+      access.stop();
+      const since = clock.now();
+      const { graceMs = HUB_LIMITS.graceMs } = deps;
+      const left = () => Math.max(0, withinMs - (clock.now() - since));
+      const { comeBackFirstMs: minMs, comeBackLastMs: maxMs } = HUB_LIMITS;
+      const going = encodeGoing({ minMs, maxMs, reason: "restart" });
+      for (const connection of connections) connection.send(going, "must");
+      // Those who hold something may hand it over; when the last has gone, nobody is waited for.
+      if (connections.size > 0) await passed(clock, Math.min(graceMs, left()));
+      for (const connection of connections) connection.stopReading();
+      await Promise.race([committer.idle(), passed(clock, left())]);
       stopTicking();
-      const { min, max } = COME_BACK_MS;
-      toAll(encodeGoing({ minMs: min, maxMs: max, reason: "restart" }));
-      for (const connection of connections) connection.press(true);
-      await Promise.race([committer.idle(), new Promise<void>((r) => clock.after(withinMs, r))]);
-      for (const connection of connections) connection.close(CLOSE.going, "the hub is going");
+      await closeSpread([...connections], clock);
       return committer.waiting();
     },
     isDraining: () => draining,
-    storage: () => ({ state: committer.state().state, waiting: committer.waiting() }),
-    connections: () => connections.size,
-    rooms: rooms.states,
+    figures: () => ({
+      storage: committer.state().state,
+      waiting: committer.waiting(),
+      waitingBytes: committer.waitingBytes(),
+      committedAt: committer.committedAt(),
+      connections: [...connections],
+      rooms: rooms.states(),
+    }),
   };
 }
 
-/** Nothing may be called saved that the store has refused. */
-async function appendAll(store: Store, batch: NewBatch): Promise<void> {
-  const [refused] = (await store.appendUpdates(batch)).refused;
-  if (refused !== undefined)
-    throw new StoreError("broken", `an update was refused: ${refused.reason}`);
+const SHUT_OUT = "updates from this device broke documents";
+
+/** Not all in the same moment: they all come back. */
+async function closeSpread(list: readonly Connection[], clock: Clock): Promise<void> {
+  for (const [index, connection] of list.entries()) {
+    connection.close(CLOSE.going, "the hub is going");
+    if (index % HUB_LIMITS.closedAtOnce === HUB_LIMITS.closedAtOnce - 1) await passed(clock, 10);
+  }
 }
 
-function everyFewSeconds(clock: Clock, run: () => void): () => void {
-  let callOff = clock.after(TICK_MS, again);
-  function again(): void {
-    run();
-    callOff = clock.after(TICK_MS, again);
-  }
-  return () => callOff();
+function passed(clock: Clock, ms: number): Promise<void> {
+  return new Promise((resolve) => {
+    clock.after(ms, resolve);
+  });
 }

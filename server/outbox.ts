@@ -1,8 +1,17 @@
 import { HUB_LIMITS } from "../shared/limits";
 import type { Clock } from "./clock";
 
-/** `news` are updates and can be made up for; `passing` is live ink and awareness, and can be lost. */
-export type Urgency = "must" | "news" | "passing";
+/**
+ * `news` are updates, `presence` is awareness: both can be made up for. `passing` is live ink, and can
+ * be lost.
+ */
+export type Urgency = "must" | "news" | "presence" | "passing";
+
+/** What a reader lacks that was too slow for it. */
+export interface Missed {
+  readonly news: boolean;
+  readonly presence: boolean;
+}
 
 export interface Outbox {
   send(frame: Uint8Array, urgency: Urgency): void;
@@ -10,6 +19,9 @@ export interface Outbox {
   silentMs(): number;
   /** Has a reader with unsent bytes stood still for too long? */
   isStuck(): boolean;
+  /** Is so much unsent that nothing more should be done for this reader? */
+  isFull(): boolean;
+  unsent(): number;
 }
 
 /** The little of a socket that sending needs. */
@@ -17,42 +29,81 @@ export interface OutboxSocket {
   readonly OPEN: number;
   readyState: number;
   bufferedAmount: number;
-  send(frame: Uint8Array, flushed: () => void): void;
+  send(data: Uint8Array, options: { readonly fin: boolean }, flushed: () => void): void;
 }
 
 export interface OutboxDeps {
   readonly socket: OutboxSocket;
   readonly clock: Clock;
-  /** The reader has caught up, and lacks the updates that were left out. */
-  readonly onDrained: () => void;
+  /** The reader has caught up, and lacks what was left out. */
+  readonly onDrained: (missed: Missed) => void;
+  /** So much is unsent that the page should not be read (true), or no longer (false). */
+  readonly onFull?: (full: boolean) => void;
 }
 
 /** What waits to be sent to one socket. However slow the reader is, it costs a constant memory. */
-export function createOutbox({ socket, clock, onDrained }: OutboxDeps): Outbox {
-  let behind = false;
+export function createOutbox({ socket, clock, onDrained, onFull }: OutboxDeps): Outbox {
+  let missed: Missed = { news: false, presence: false };
   let sentAt = clock.now();
   let movedAt = clock.now();
+  let full = false;
 
+  const weigh = () => {
+    const limit = full ? HUB_LIMITS.outboxSoftBytes : HUB_LIMITS.outboxHardBytes;
+    const now = socket.bufferedAmount > limit;
+    if (now === full) return;
+    full = now;
+    onFull?.(full);
+  };
   const flushed = () => {
     movedAt = clock.now();
-    if (!behind || socket.bufferedAmount > HUB_LIMITS.outboxSoftBytes) return;
-    behind = false;
-    onDrained();
+    weigh();
+    if (socket.bufferedAmount > HUB_LIMITS.outboxSoftBytes) return;
+    if (!missed.news && !missed.presence) return;
+    const lacks = missed;
+    missed = { news: false, presence: false };
+    onDrained(lacks);
+  };
+  /** Whether the frame has to be left out for now; what can be made up for is remembered. */
+  const leavesOut = (urgency: Urgency): boolean => {
+    const unsent = socket.bufferedAmount;
+    const slow = missed.news || missed.presence || unsent > HUB_LIMITS.outboxSoftBytes;
+    switch (urgency) {
+      case "must":
+        return false;
+      case "news":
+        if (!missed.news && unsent <= HUB_LIMITS.outboxHardBytes) return false;
+        missed = { ...missed, news: true };
+        return true;
+      case "presence":
+        if (slow) missed = { ...missed, presence: true };
+        return slow;
+      case "passing":
+        return slow;
+    }
   };
   return {
     send(frame, urgency) {
-      if (socket.readyState !== socket.OPEN) return;
-      const unsent = socket.bufferedAmount;
-      if (urgency === "passing" && (behind || unsent > HUB_LIMITS.outboxSoftBytes)) return;
-      if (urgency === "news" && (behind || unsent > HUB_LIMITS.outboxHardBytes)) {
-        behind = true;
-        return;
-      }
-      if (unsent === 0) movedAt = clock.now();
+      if (socket.readyState !== socket.OPEN || leavesOut(urgency)) return;
+      if (socket.bufferedAmount === 0) movedAt = clock.now();
       sentAt = clock.now();
-      socket.send(frame, flushed);
+      for (const { part, fin } of fragments(frame)) socket.send(part, { fin }, flushed);
+      weigh();
     },
     silentMs: () => clock.now() - sentAt,
     isStuck: () => socket.bufferedAmount > 0 && clock.now() - movedAt > HUB_LIMITS.readerStillMs,
+    isFull: () => full,
+    unsent: () => socket.bufferedAmount,
   };
+}
+
+/** A large frame goes in pieces: a reader who takes one of them after another does not stand still. */
+function fragments(frame: Uint8Array): { part: Uint8Array; fin: boolean }[] {
+  const size = HUB_LIMITS.fragmentBytes;
+  if (frame.length <= size) return [{ part: frame, fin: true }];
+  const count = Math.ceil(frame.length / size);
+  return Array.from({ length: count }, (_, index) => ({
+    part: frame.subarray(index * size, (index + 1) * size),
+    fin: index === count - 1,
+  }));
 }

@@ -9,10 +9,11 @@ import {
   readAwareness,
   readPageMessage,
 } from "../shared/protocol";
-import { mayWrite } from "../shared/role";
+import { mayWrite, type Role } from "../shared/role";
 import type { Claims } from "./claims";
 import type { Clock } from "./clock";
 import type { Visitor } from "./connection";
+import type { Notices } from "./notices";
 import { createNewestFirst } from "./pace";
 import type { Member, Room } from "./room";
 import { createSavedCount } from "./saved-count";
@@ -20,8 +21,6 @@ import { createSavedCount } from "./saved-count";
 /** Where the frames of one page are read and done. */
 export interface PageDesk {
   receive(frame: Uint8Array): void;
-  /** Sends what was left out while the reader was too slow. */
-  catchUp(): void;
   end(): void;
 }
 
@@ -29,20 +28,23 @@ export interface PageDeskDeps {
   readonly room: Room;
   readonly member: Member;
   readonly visitor: Visitor;
+  /** Asked for every frame anew, for it may rise and fall. */
+  readonly role: () => Role;
   readonly clock: Clock;
   readonly claims: Claims;
+  readonly notices: Notices;
   readonly close: (code: number, reason: string) => void;
 }
 
 export function createPageDesk(deps: PageDeskDeps): PageDesk {
-  const { room, member, visitor, clock, close } = deps;
-  const writes = mayWrite(visitor.role, visitor.document);
+  const { room, member, visitor, role, clock, notices, close } = deps;
+  const writes = () => mayWrite(role(), visitor.document);
   const count = createSavedCount(member.send);
   const self = createSelf(deps);
   const live = createNewestFirst<Uint8Array>(
     { perSecond: LIMITS.livePerSecond, burst: LIMITS.liveBurst },
     clock,
-    (payload) => room.pass(encodeRelayedLive(self.client() ?? 0, payload), member),
+    (payload) => room.pass(encodeRelayedLive(self.client() ?? 0, payload), member, "passing"),
   );
   let bad = 0;
 
@@ -50,8 +52,13 @@ export function createPageDesk(deps: PageDeskDeps): PageDesk {
     const refusal =
       update.length > limit
         ? { code: "size" as const, message: `an update has at most ${limit} bytes` }
-        : room.take({ member, update, mayWrite: writes, committed: () => count.settle(frame) });
-    if (refusal !== null) count.refuse(frame, refusal);
+        : room.take({
+            ...{ member, update, device: visitor.device, mayWrite: writes() },
+            committed: () => count.settle(frame),
+          });
+    if (refusal === null) return notices.updateTaken();
+    notices.refused(refusal.code, visitor);
+    count.refuse(frame, refusal);
   };
   const handle = (message: PageMessage, frame: number) => {
     switch (message.kind) {
@@ -68,7 +75,7 @@ export function createPageDesk(deps: PageDeskDeps): PageDesk {
       case "query-awareness":
         return member.send(encodeAwareness(room.presence.all()), "passing");
       case "live":
-        if (writes && message.payload.length <= LIMITS.liveBytes) live.offer(message.payload);
+        if (writes() && message.payload.length <= LIMITS.liveBytes) live.offer(message.payload);
     }
   };
   return {
@@ -78,11 +85,11 @@ export function createPageDesk(deps: PageDeskDeps): PageDesk {
         handle(readPageMessage(bytes), frame);
       } catch {
         // Only what comes from outside can fail here: a frame, a state vector, an awareness body.
+        notices.refused("damaged", visitor);
         if (frame > 0) count.refuse(frame, { code: "damaged", message: "the frame is cut short" });
         if (++bad > HUB_LIMITS.badFrames) close(CLOSE.badFrames, "too many frames cannot be read");
       }
     },
-    catchUp: () => room.catchUp(member),
     end() {
       live.stop();
       self.end();
@@ -91,12 +98,15 @@ export function createPageDesk(deps: PageDeskDeps): PageDesk {
 }
 
 /** The one client id a connection speaks for. */
-function createSelf({ room, member, visitor, clock, claims, close }: PageDeskDeps) {
+function createSelf({ room, member, visitor, clock, claims, notices, close }: PageDeskDeps) {
   const hasPresence = visitor.document === "drawing";
   const told = createNewestFirst<AwarenessEntry>(
     { perSecond: LIMITS.awarenessPerSecond, burst: LIMITS.awarenessPerSecond },
     clock,
-    (entry) => room.pass(encodeAwareness([entry]), member),
+    (entry) => {
+      notices.awarenessPassed();
+      room.pass(encodeAwareness([entry]), member, "presence");
+    },
   );
   let client: number | null = null;
   const claim = (wanted: number): boolean => {

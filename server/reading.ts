@@ -1,7 +1,11 @@
 import type { WebSocket } from "ws";
 
-/** Why a socket is not read: its document is loading, it is ahead of its pace, or the disk is behind. */
-export type Hold = "loading" | "pace" | "disk";
+/**
+ * Why a socket is not read: its document is loading, it is ahead of its pace, the disk is behind, it
+ * does not read what it asked for itself, its right to the sheet is being looked at again, what was read
+ * waits to be done, or the hub is about to go.
+ */
+export type Hold = "loading" | "pace" | "disk" | "outbox" | "access" | "parked" | "going";
 
 /** Reading stops at the first reason and goes on when the last is gone; TCP slows the page. */
 export function createReading(socket: WebSocket) {
@@ -14,6 +18,8 @@ export function createReading(socket: WebSocket) {
     release(why: Hold): void {
       if (holds.delete(why) && holds.size === 0) socket.resume();
     },
+    /** A page that is not read cannot be heard to live. */
+    isHeld: () => holds.size > 0,
     releaseAll(): void {
       holds.clear();
       socket.resume();

@@ -5,9 +5,13 @@ import { encodeAwareness, encodeSync, SYNC } from "../shared/protocol";
 import type { Clock } from "./clock";
 import type { Committer } from "./committer";
 import { judge } from "./gate";
+import { openDocument } from "./open-document";
 import type { Urgency } from "./outbox";
 import { createPresenceTable, type PresenceTable } from "./presence-table";
-import type { StoredDocument } from "./store/document-records";
+import type { Claim, StoredDocument } from "./store/document-records";
+
+/** Why a room sends everyone away: to load it again, or because what they hold is of the past. */
+export type Dismissal = "reload" | "generation";
 
 /** A connection, as the room sees it. */
 export interface Member {
@@ -15,7 +19,7 @@ export interface Member {
   welcome(room: Room): void;
   send(frame: Uint8Array, urgency: Urgency): void;
   /** The room cannot be trusted any more; come back to a fresh one. */
-  dismiss(): void;
+  dismiss(why: Dismissal): void;
 }
 
 export interface Refusal {
@@ -25,7 +29,10 @@ export interface Refusal {
 
 /** One document in memory, and who is connected to it. */
 export interface Room {
+  readonly documentId: number;
   readonly generation: number;
+  /** What is stored of it has a gap, and what stands behind the gap is not shown. */
+  readonly hasGap: boolean;
   readonly presence: PresenceTable<Member>;
   enter(member: Member): void;
   leave(member: Member): void;
@@ -40,14 +47,16 @@ export interface Room {
    */
   take(offer: Offer): Refusal | null;
   /** To everyone but the author, at once and without a promise. */
-  pass(frame: Uint8Array, author: Member): void;
+  pass(frame: Uint8Array, author: Member, urgency: "presence" | "passing"): void;
   /** Sends everyone away, to come back to a fresh room. */
-  dismiss(): void;
+  dismiss(why: Dismissal): void;
   close(): void;
 }
 
 export interface Offer {
   readonly member: Member;
+  /** The device that offers it. */
+  readonly device: string;
   readonly update: Uint8Array;
   readonly mayWrite: boolean;
   readonly committed: () => void;
@@ -55,41 +64,55 @@ export interface Offer {
 
 export interface RoomDeps {
   readonly stored: StoredDocument;
+  /** The names of the maps that the document has. */
+  readonly roots: readonly string[];
   /** Changes the document before anyone is in it. Whatever it throws keeps the room from opening. */
   readonly prepare: (doc: Y.Doc) => void;
   readonly committer: Committer;
   readonly clock: Clock;
   /** The document in memory may be half changed: let it go, and load it again. */
-  readonly onBroken: () => void;
+  readonly onPoison: (offer: Offer) => void;
+  /** The store has refused an update for good: what is in memory is not what is stored. */
+  readonly onVoid: (why: Dismissal) => void;
 }
 
-export function createRoom({ stored, prepare, committer, clock, onBroken }: RoomDeps): Room {
+export function createRoom(deps: RoomDeps): Room {
+  const { stored, roots, committer, clock, onPoison, onVoid } = deps;
+  const { documentId, generation } = stored;
   const members = new Set<Member>();
   /** What each member had for certain when it was last answered. */
   const answered = new WeakMap<Member, Uint8Array>();
   const presence = createPresenceTable<Member>();
-  const { documentId, generation } = stored;
-  const { doc, prepared, take, whole } = openDocument(stored, prepare);
+  const { doc, prepared, hasGap, take, whole } = openDocument(stored.updates, deps.prepare);
+  const owners = new Map(stored.owners.map(({ client, device }) => [client, hexOf(device)]));
+  const gate = { doc, roots, ownerOf: (client: number) => owners.get(client) };
   let { size } = stored;
-  let broken = false;
+  let over = false;
 
   const pass = (frame: Uint8Array, author: Member | null, urgency: Urgency) => {
     for (const member of members) if (member !== author) member.send(frame, urgency);
   };
-  const afterCommit = (committed: () => void) => committer.add({ update: null, committed });
+  const voided = (why: Dismissal) => {
+    if (over) return;
+    over = true;
+    onVoid(why);
+  };
+  const afterCommit = (committed: () => void) =>
+    committer.add({ documentId, update: null, committed, voided });
   /** What the document made of it is stored, not the frame, which may hold repetition or junk. */
-  const store = (bytes: Uint8Array, author: Member | null) => {
+  const store = (bytes: Uint8Array, author: Member | null, claims: readonly Claim[] = []) => {
     size += bytes.length;
     committer.add({
-      update: { documentId, generation, at: clock.now(), bytes },
+      documentId,
+      update: { documentId, generation, at: clock.now(), bytes, claims },
       committed: () => pass(encodeSync(SYNC.update, bytes), author, "news"),
+      voided,
     });
   };
   for (const bytes of prepared) store(bytes, null);
 
   const room: Room = {
-    generation,
-    presence,
+    ...{ documentId, generation, hasGap, presence },
     people: () => members.size,
     enter(member) {
       members.add(member);
@@ -106,38 +129,44 @@ export function createRoom({ stored, prepare, committer, clock, onBroken }: Room
     },
     answer(member, stateVector) {
       const isEmpty = stateVector.length === 1; // one byte: no client at all
-      const reply = isEmpty ? whole() : Y.encodeStateAsUpdate(doc, stateVector);
+      const reply = isEmpty
+        ? whole()
+        : encodeSync(SYNC.step2, Y.encodeStateAsUpdate(doc, stateVector));
       answered.set(member, Y.encodeStateVector(doc));
-      afterCommit(() => member.send(encodeSync(SYNC.step2, reply), "must"));
+      afterCommit(() => member.send(reply, "must"));
     },
     catchUp(member) {
       const missed = Y.encodeStateAsUpdate(doc, answered.get(member));
       answered.set(member, Y.encodeStateVector(doc));
       afterCommit(() => member.send(encodeSync(SYNC.update, missed), "must"));
     },
-    take({ member, update, mayWrite, committed }) {
-      if (broken) return { code: "resync", message: "the document is being loaded again" };
-      const verdict = judge(doc, update);
+    take(offer) {
+      const { member, device, update, mayWrite, committed } = offer;
+      if (over) return { code: "resync", message: "the document is being loaded again" };
+      const verdict = judge(gate, update, device);
       if (!verdict.fit) return verdict;
-      if (verdict.news && !mayWrite) {
+      const { news, claims } = verdict;
+      if (news && !mayWrite) {
         return { code: "role", message: "this role may not change this document" };
       }
-      if (verdict.news && size + update.length > LIMITS.documentBytes) {
+      if (news && size + update.length > LIMITS.documentBytes) {
         return { code: "full", message: `the document has reached ${LIMITS.documentBytes} bytes` };
       }
-      const emitted = verdict.news ? take(update) : [];
+      const emitted = news ? take(update) : [];
       if (emitted === null) {
-        broken = true;
-        onBroken();
+        over = true;
+        onPoison(offer);
         return { code: "damaged", message: "the document could not take the update" };
       }
-      for (const bytes of emitted) store(bytes, member);
+      for (const client of claims) owners.set(client, device);
+      const claimed = claims.map((client) => ({ client, device: Buffer.from(device, "hex") }));
+      for (const bytes of emitted) store(bytes, member, claimed);
       afterCommit(committed);
       return null;
     },
-    pass: (frame, author) => pass(frame, author, "passing"),
-    dismiss() {
-      for (const member of members) member.dismiss();
+    pass,
+    dismiss(why) {
+      for (const member of members) member.dismiss(why);
     },
     close() {
       doc.destroy();
@@ -146,50 +175,6 @@ export function createRoom({ stored, prepare, committer, clock, onBroken }: Room
   return room;
 }
 
-interface OpenDocument {
-  readonly doc: Y.Doc;
-  /** What preparing it changed. */
-  readonly prepared: readonly Uint8Array[];
-  /** What the document emitted while it took the update; null if it is not sound any more. */
-  take(update: Uint8Array): Uint8Array[] | null;
-  /** The whole of it, encoded once for all who come in the same moment. */
-  whole(): Uint8Array;
-}
-
-function openDocument({ updates }: StoredDocument, prepare: (doc: Y.Doc) => void): OpenDocument {
-  const doc = new Y.Doc();
-  // One transaction for all of them: half the time of one each.
-  doc.transact(() => {
-    for (const update of updates) Y.applyUpdate(doc, update);
-  });
-  let emitted: Uint8Array[] = [];
-  let encoded: Uint8Array | null = null;
-  doc.on("update", (update: Uint8Array) => {
-    emitted.push(update);
-    encoded = null;
-  });
-  try {
-    prepare(doc);
-  } catch (error) {
-    doc.destroy();
-    throw error;
-  }
-  return {
-    doc,
-    prepared: emitted,
-    take(update) {
-      emitted = [];
-      try {
-        Y.applyUpdate(doc, update);
-      } catch {
-        return null;
-      }
-      const { pendingStructs, pendingDs } = doc.store;
-      return pendingStructs === null && pendingDs === null ? emitted : null;
-    },
-    whole() {
-      encoded ??= Y.encodeStateAsUpdate(doc);
-      return encoded;
-    },
-  };
+function hexOf(device: Uint8Array): string {
+  return Buffer.from(device).toString("hex");
 }

@@ -39,13 +39,14 @@ export async function listLinks(call: Call, sheet: SheetId) {
 /** PATCH /api/sheets/:id/links/:link: another role, label or end. Who came by it keeps the place. */
 export async function changeLink(call: Call, sheet: SheetId, link: string) {
   await requireOwner(call, sheet);
-  const { request, response, store, clock } = call;
+  const { request, response, store, hub, clock } = call;
   const change = parse(LinkChangeRequest, await readJson(request));
   requireFuture(change.expiresAt ?? null, clock.now());
   const outcome = await store
     .changeLink({ sheet, link, ...change, at: clock.now(), by: doerOf(request) })
     .catch(asRefusal);
   if (outcome === "no-such-link") throw notFound();
+  hub.reviewAccess(sheet);
   response.writeHead(204, { "cache-control": "no-store" });
   response.end();
 }
@@ -58,7 +59,7 @@ export async function revokeLink(call: Call, sheet: SheetId, link: string) {
     .revokeLink({ sheet, link, at: clock.now(), by: doerOf(request) })
     .catch(asRefusal);
   if (outcome === "no-such-link") throw notFound();
-  hub.revoke(link);
+  hub.reviewAccess(sheet);
   response.writeHead(204, { "cache-control": "no-store" });
   response.end();
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { createOutbox, type OutboxSocket } from "../../server/outbox";
+import { createOutbox, type Missed, type OutboxSocket } from "../../server/outbox";
 import { HUB_LIMITS } from "../../shared/limits";
 import { handClock } from "../support/hand-clock";
 
@@ -11,7 +11,7 @@ function slowSocket() {
     readyState: 1,
     bufferedAmount: 0,
     sent: 0,
-    send(frame, flushed) {
+    send(frame, _options, flushed) {
       socket.sent++;
       socket.bufferedAmount += frame.length;
       waiting.push({ size: frame.length, flushed });
@@ -26,14 +26,21 @@ function slowSocket() {
   return socket;
 }
 
+/** A large frame goes in so many pieces. */
+const PIECES = HUB_LIMITS.outboxHardBytes / 4 / HUB_LIMITS.fragmentBytes;
 const QUARTER = new Uint8Array(HUB_LIMITS.outboxHardBytes / 4);
 
 function setUp() {
   const clock = handClock();
   const socket = slowSocket();
-  let drained = 0;
-  const outbox = createOutbox({ socket, clock, onDrained: () => drained++ });
-  return { clock, socket, outbox, drained: () => drained };
+  const drained: Missed[] = [];
+  const full: boolean[] = [];
+  const outbox = createOutbox({
+    ...{ socket, clock },
+    onDrained: (missed) => drained.push(missed),
+    onFull: (is) => full.push(is),
+  });
+  return { clock, socket, outbox, drained, full };
 }
 
 describe("an outbox", () => {
@@ -41,8 +48,9 @@ describe("an outbox", () => {
     const { socket, outbox } = setUp();
     outbox.send(QUARTER, "news");
     outbox.send(Uint8Array.of(1), "news");
+    const before = socket.sent;
     outbox.send(Uint8Array.of(2), "passing");
-    expect(socket.sent).toBe(2);
+    expect(socket.sent).toBe(before);
   });
 
   it("costs a slow reader's hub no more memory, however much there is to tell", () => {
@@ -55,14 +63,48 @@ describe("an outbox", () => {
     const { socket, outbox, drained } = setUp();
     for (let frame = 0; frame < 10; frame++) outbox.send(QUARTER, "news");
     const before = socket.sent;
-    socket.take(2);
-    expect(drained()).toBe(0);
+    socket.take(2 * PIECES);
+    expect(drained).toEqual([]);
     outbox.send(Uint8Array.of(1), "news");
     expect(socket.sent).toBe(before); // still behind: it would come before what it builds on
-    socket.take(10);
-    expect(drained()).toBe(1);
+    socket.take(10 * PIECES);
+    expect(drained).toEqual([{ news: true, presence: false }]);
     outbox.send(Uint8Array.of(1), "news");
     expect(socket.sent).toBe(before + 1);
+  });
+
+  it("makes up for presence when the reader has caught up, and not for live ink", () => {
+    const { socket, outbox, drained } = setUp();
+    outbox.send(QUARTER, "news");
+    outbox.send(Uint8Array.of(0), "news");
+    outbox.send(Uint8Array.of(1), "passing");
+    socket.take(PIECES + 1);
+    expect(drained).toEqual([]);
+    outbox.send(QUARTER, "news");
+    outbox.send(Uint8Array.of(0), "news");
+    for (let turn = 0; turn < 5; turn++) outbox.send(Uint8Array.of(1), "presence");
+    socket.take(PIECES + 1);
+    expect(drained).toEqual([{ news: false, presence: true }]);
+  });
+
+  it("says when a page should not be read because it does not read itself", () => {
+    const { socket, outbox, full } = setUp();
+    for (let frame = 0; frame < 8; frame++) outbox.send(QUARTER, "must");
+    expect(full).toEqual([true]);
+    socket.take(4 * PIECES);
+    expect(full).toEqual([true]);
+    socket.take(3 * PIECES);
+    expect(full).toEqual([true, false]);
+  });
+
+  it("sees the progress of a reader who is slowly taking one large frame", () => {
+    const { clock, socket, outbox } = setUp();
+    outbox.send(new Uint8Array(8 * HUB_LIMITS.outboxHardBytes), "must");
+    for (let piece = 0; piece < 10; piece++) {
+      clock.pass(HUB_LIMITS.readerStillMs - 1);
+      socket.take(1);
+      expect(outbox.isStuck()).toBe(false);
+    }
   });
 
   it("always sends what must be heard", () => {

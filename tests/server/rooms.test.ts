@@ -2,9 +2,10 @@ import * as encoding from "lib0/encoding";
 import { describe, expect, it } from "vitest";
 import * as Y from "yjs";
 import { createCommitter } from "../../server/committer";
-import type { Member, Room } from "../../server/room";
+import { NO_NOTICES } from "../../server/notices";
+import type { Member, Offer, Room } from "../../server/room";
 import { createRooms, type RoomName } from "../../server/rooms";
-import type { NewBatch, StoredDocument } from "../../server/store/document-records";
+import type { NewBatch, RefusedUpdates, StoredDocument } from "../../server/store/document-records";
 import { readPageMessage } from "../../shared/protocol";
 import { readSheetId } from "../../shared/sheet-id";
 import { gate, handClock } from "../support/hand-clock";
@@ -14,13 +15,15 @@ if (SHEET === null) throw new Error("twelve letters are an id");
 const EMPTY = Uint8Array.of(0); // the state vector of an empty document
 const NAME: RoomName = { sheet: SHEET, document: "drawing" };
 
-function member(): Member & { dismissed: boolean } {
+const DEVICE = "aa";
+
+function member(): Member & { dismissed: string | null } {
   return {
-    dismissed: false,
+    dismissed: null,
     welcome: () => {},
     send: () => {},
-    dismiss() {
-      this.dismissed = true;
+    dismiss(why) {
+      this.dismissed = why;
     },
   };
 }
@@ -30,15 +33,19 @@ function setUp({ load }: { load?: () => Promise<StoredDocument | null> } = {}) {
   const disk = { open: gate() };
   disk.open.open();
   const stored: Uint8Array[] = [];
+  const refused: RefusedUpdates[] = [];
+  const poisoned: Offer[] = [];
   let loads = 0;
   const committer = createCommitter({
     append: async ({ updates }: NewBatch) => {
       await disk.open.passed;
       stored.push(...updates.map(({ bytes }) => bytes));
+      return { stored: [], refused: refused.splice(0) };
     },
     clock,
     onState: () => {},
     onPressure: () => {},
+    onFault: () => {},
   });
   const plainLoad = async () => ({
     ...{ documentId: 1, generation: 1, head: stored.length, updates: [...stored] },
@@ -53,15 +60,19 @@ function setUp({ load }: { load?: () => Promise<StoredDocument | null> } = {}) {
     committer,
     clock,
     lingerMs: 1000,
+    notices: NO_NOTICES,
+    onPoison: (_documentId, offer) => poisoned.push(offer),
   });
-  return { clock, disk, committer, rooms, stored, loads: () => loads };
+  return { clock, disk, committer, rooms, stored, refused, poisoned, loads: () => loads };
 }
 
 function draw(room: Room, by: Member, id: string): void {
   const doc = new Y.Doc();
   doc.getMap("strokes").set(id, id);
   const update = Y.encodeStateAsUpdate(doc);
-  expect(room.take({ member: by, update, mayWrite: true, committed: () => {} })).toBeNull();
+  expect(
+    room.take({ member: by, device: DEVICE, update, mayWrite: true, committed: () => {} }),
+  ).toBeNull();
 }
 
 async function enter(rooms: ReturnType<typeof setUp>["rooms"], who: Member): Promise<Room> {
@@ -121,14 +132,14 @@ describe("rooms", () => {
     rooms.leave(NAME, room, who);
     clock.pass(60_000);
     await Promise.resolve();
-    expect(rooms.states()).toEqual(["closing"]);
+    expect(rooms.states()).toEqual(["draining"]);
     disk.open.open();
     await committer.idle();
     await Promise.resolve();
     expect(rooms.states()).toEqual([]);
   });
 
-  it("makes someone who comes while a room is closing wait, and gives them everything", async () => {
+  it("makes someone who comes while a room is draining wait, and gives them everything", async () => {
     const { rooms, clock, disk, loads, committer } = setUp();
     const who = member();
     const room = await enter(rooms, who);
@@ -148,6 +159,43 @@ describe("rooms", () => {
     reopened.answer(back, EMPTY);
     await committer.idle();
     expect(strokesIn(sent.at(-1))).toEqual(["held"]);
+  });
+
+  it("sends everyone away from a sheet that was put back, and stores nothing of the past", async () => {
+    const { rooms, refused, committer, loads } = setUp();
+    const who = member();
+    const room = await enter(rooms, who);
+    refused.push({ documentId: 1, generation: 1, reason: "generation-changed" });
+    draw(room, who, "of the past");
+    await committer.idle();
+    expect(who.dismissed).toBe("generation");
+    const again = await enter(rooms, member());
+    expect(again).not.toBe(room);
+    expect(loads()).toBe(2);
+  });
+
+  it("sends everyone away when it hears that a sheet was put back, and no one else", async () => {
+    const { rooms } = setUp();
+    const who = member();
+    await enter(rooms, who);
+    rooms.void("BBBBBBBBBBBB");
+    expect(who.dismissed).toBeNull();
+    rooms.void(SHEET);
+    expect(who.dismissed).toBe("generation");
+  });
+
+  it("keeps a room that is being let go apart from the one that follows it", async () => {
+    const { rooms, clock, committer, loads } = setUp();
+    const [old, young] = [member(), member()];
+    const first = await enter(rooms, old);
+    rooms.reload(1);
+    const second = await enter(rooms, young);
+    rooms.leave(NAME, first, old); // its socket closes only now
+    clock.pass(60_000);
+    await committer.idle();
+    expect(rooms.states()).toEqual(["open"]);
+    expect(second.people()).toBe(1);
+    expect(loads()).toBe(2);
   });
 
   it("seats nobody in a room that cannot be loaded, and tries anew for the next", async () => {
@@ -179,16 +227,17 @@ describe("rooms", () => {
   });
 
   it("sends everyone away from a document that an update left unsound, and loads it again", async () => {
-    const { rooms, loads, stored } = setUp();
+    const { rooms, loads, stored, poisoned } = setUp();
     const who = member();
     const room = await enter(rooms, who);
     draw(room, who, "sound");
     const refusal = room.take({
-      ...{ member: who, mayWrite: true, committed: () => {} },
+      ...{ member: who, device: DEVICE, mayWrite: true, committed: () => {} },
       update: circular(),
     });
     expect(refusal).not.toBeNull();
-    expect(who.dismissed).toBe(true);
+    expect(who.dismissed).toBe("reload");
+    expect(poisoned).toHaveLength(1);
     const again = await enter(rooms, member());
     expect(again).not.toBe(room);
     expect(loads()).toBe(2);
@@ -204,9 +253,9 @@ function circular(): Uint8Array {
   const [a, b] = [new Y.Doc(), new Y.Doc()];
   a.clientID = 1;
   b.clientID = 2;
-  a.getArray("list").insert(0, ["a"]);
+  a.getMap("strokes").set("one", "a");
   Y.applyUpdate(b, Y.encodeStateAsUpdate(a));
-  b.getArray("list").insert(1, ["b"]);
+  b.getMap("strokes").set("one", "b");
   const update = Y.encodeStateAsUpdate(b);
   const decoded = Y.decodeUpdate(update);
   const first = decoded.structs.find(({ id }) => id.client === 1);

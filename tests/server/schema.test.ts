@@ -48,7 +48,7 @@ describe("a stored sheet of another schema", () => {
     const again = await open(document);
     expect(again.closed).toBe(CLOSE.newerVersion);
     expect(again.heard).toEqual([]); // nothing of it leaves the hub
-    expect(running?.hub.rooms()).toEqual([]);
+    expect(running?.hub.figures().rooms).toEqual([]);
   });
 
   it("is migrated once, before anyone sees it, and stored", async () => {
