@@ -1,4 +1,11 @@
+import type { BlockList } from "node:net";
 import { resolve } from "node:path";
+import { ADDRESS_LIMITS } from "../shared/limits";
+import type { AddressAllowance } from "./access/address-limits";
+import { readProxies } from "./access/client-address";
+import type { HealthPort } from "./health";
+
+const HEALTH_PORT = 9300; // ours unless another board on the machine has it; then a free one
 
 /** What the environment says, read once when the process starts. `docs/self-host.md` lists it for those who host. */
 export interface Env {
@@ -10,8 +17,12 @@ export interface Env {
   readonly publicUrl: URL | null;
   /** Believe X-Forwarded-* of the proxy in front. */
   readonly trustProxy: boolean;
-  /** Loopback port of /livez and /readyz; null: none. */
-  readonly healthPort: number | null;
+  /** Proxies that stand between ours and people, where there are any. */
+  readonly trustedProxies: BlockList;
+  /** What one address may have and do. */
+  readonly allowance: AddressAllowance;
+  /** Loopback port of /livez, /readyz and /metrics; null: none. */
+  readonly health: HealthPort | null;
   /** Serve the pages too; off for a hub alone. */
   readonly pages: boolean;
   readonly development: boolean;
@@ -25,7 +36,13 @@ export function readEnv(from: Readonly<Record<string, string | undefined>>): Env
     dataDir: resolve(from.DATA_DIR || "data"),
     publicUrl: addressIn(from, "PUBLIC_URL"),
     trustProxy: switchIn(from, "TRUST_PROXY", false),
-    healthPort: portIn(from, "HEALTH_PORT"),
+    trustedProxies: proxiesIn(from, "TRUSTED_PROXIES"),
+    allowance: {
+      sockets: countIn(from, "ADDRESS_SOCKETS", ADDRESS_LIMITS.sockets),
+      requestsPerMinute: countIn(from, "ADDRESS_REQUESTS", ADDRESS_LIMITS.requestsPerMinute),
+      sheetsPerHour: countIn(from, "ADDRESS_SHEETS", ADDRESS_LIMITS.sheetsPerHour),
+    },
+    health: healthIn(from, "HEALTH_PORT"),
     pages: switchIn(from, "HEELSTRIP_PAGES", true),
     development: from.NODE_ENV === "development",
   };
@@ -39,6 +56,28 @@ function portIn(from: Source, name: string): number | null {
   const port = Number(said);
   if (Number.isInteger(port) && port >= 0 && port <= 65_535) return port;
   throw new Error(`${name} needs a port in 0..65535, got ${said}`);
+}
+
+function healthIn(from: Source, name: string): HealthPort | null {
+  if (from[name] === "off") return null;
+  const port = portIn(from, name);
+  return { port: port ?? HEALTH_PORT, insist: port !== null };
+}
+
+function countIn(from: Source, name: string, otherwise: number): number {
+  const said = from[name];
+  if (said === undefined || said === "") return otherwise;
+  const count = Number(said);
+  if (Number.isInteger(count) && count > 0) return count;
+  throw new Error(`${name} needs a whole number above 0, got ${said}`);
+}
+
+function proxiesIn(from: Source, name: string): BlockList {
+  try {
+    return readProxies(from[name] ?? "");
+  } catch (error) {
+    throw new Error(`${name} ${error instanceof Error ? error.message : error}`, { cause: error });
+  }
 }
 
 function switchIn(from: Source, name: string, otherwise: boolean): boolean {

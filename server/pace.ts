@@ -12,6 +12,8 @@ export interface Pace {
   take(amount: number): void;
   /** ms until the bucket is no longer below zero; 0 if it is not. */
   waitMs(): number;
+  /** Has nothing been taken for so long that it is as it was made? */
+  isFull(): boolean;
 }
 
 export function createPace({ perSecond, burst }: Allowance, clock: Clock): Pace {
@@ -30,6 +32,10 @@ export function createPace({ perSecond, burst }: Allowance, clock: Clock): Pace 
     waitMs() {
       fill();
       return left >= 0 ? 0 : Math.ceil((-left * 1000) / perSecond);
+    },
+    isFull() {
+      fill();
+      return left >= burst;
     },
   };
 }

@@ -42,11 +42,30 @@ export function guardPage(
   guardAnswer(response, isOverTls(request, address));
 }
 
+const NOTHING_OF_THE_MACHINE = [
+  ...["camera", "microphone", "geolocation", "payment", "usb", "serial", "midi", "hid"],
+  ...["accelerometer", "gyroscope", "magnetometer", "display-capture", "browsing-topics"],
+]
+  .map((feature) => `${feature}=()`)
+  .join(", ");
+
 /** For every answer, pages and API alike. */
 export function guardAnswer(response: ServerResponse, overTls: boolean): void {
   response.setHeader("x-content-type-options", "nosniff");
+  response.setHeader("x-frame-options", "DENY");
   response.setHeader("referrer-policy", "same-origin");
   response.setHeader("cross-origin-opener-policy", "same-origin");
   response.setHeader("cross-origin-resource-policy", "same-origin");
+  response.setHeader("permissions-policy", NOTHING_OF_THE_MACHINE);
+  response.setHeader("x-robots-tag", "noindex");
   if (overTls) response.setHeader("strict-transport-security", "max-age=31536000");
+}
+
+/** For the API: opened as a page, an answer loads nothing and runs nothing. */
+export function guardData(response: ServerResponse, overTls: boolean): void {
+  guardAnswer(response, overTls);
+  response.setHeader(
+    "content-security-policy",
+    "default-src 'none'; frame-ancestors 'none'; sandbox",
+  );
 }

@@ -31,3 +31,10 @@ export function sendRefusal(response: ServerResponse, { status, code, message }:
   const body: ApiError = { code, message };
   sendJson(response, status, body);
 }
+
+/** Errors: ApiRefusal 429 if the address has to wait first. */
+export function holdToPace(waitMs: number, response: ServerResponse, what: string): void {
+  if (waitMs === 0) return;
+  response.setHeader("retry-after", Math.ceil(waitMs / 1000));
+  throw new ApiRefusal(429, "too-many", `too many ${what} from this address, try again later`);
+}

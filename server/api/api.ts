@@ -1,7 +1,9 @@
 import type { IncomingMessage, ServerResponse } from "node:http";
 import { readSheetId, type SheetId } from "../../shared/sheet-id";
+import { clientAddress } from "../access/client-address";
 import { isOwnOrigin } from "../access/origin";
-import { ApiRefusal, notFound, sendRefusal } from "./answer";
+import { type Log, saidBy } from "../log";
+import { ApiRefusal, holdToPace, notFound, sendRefusal } from "./answer";
 import { createSheet } from "./create-sheet";
 import type { Call, DoorDeps } from "./doors";
 import { enterSheet } from "./enter";
@@ -35,9 +37,11 @@ const NO_SHEET = "------------";
 export function createApi(deps: DoorDeps) {
   return async (request: IncomingMessage, response: ServerResponse, path: string) => {
     try {
-      await dispatch({ ...deps, request, response }, path);
+      const from = clientAddress(request, deps.address);
+      holdToPace(deps.limits.takeRequest(from), response, "requests");
+      await dispatch({ ...deps, request, response, from }, path);
     } catch (error) {
-      const refusal = error instanceof ApiRefusal ? error : unforeseen(error);
+      const refusal = error instanceof ApiRefusal ? error : unforeseen(error, deps.log);
       if (!request.complete) response.setHeader("connection", "close"); // the rest is not read
       sendRefusal(response, refusal);
     }
@@ -67,7 +71,7 @@ function sheetIn(text = NO_SHEET): SheetId {
   return sheet;
 }
 
-function unforeseen(error: unknown): ApiRefusal {
-  console.error("api:", error);
+function unforeseen(error: unknown, log: Log): ApiRefusal {
+  log.offence("api-failed", saidBy(error));
   return new ApiRefusal(500, "failed", "the server could not do this; nothing was changed");
 }

@@ -3,7 +3,7 @@ import type { SheetCreated } from "../../shared/api-answers";
 import { ROLES, type Role } from "../../shared/role";
 import { doerOf } from "../access/access";
 import { newLinkId, newSecret, newSheetId, sha256 } from "../access/secret";
-import { ApiRefusal, sendJson } from "./answer";
+import { ApiRefusal, holdToPace, sendJson } from "./answer";
 import type { Call, MakeSheet } from "./doors";
 import { parseWith } from "./parse";
 import { readJson } from "./read-json";
@@ -12,8 +12,10 @@ import { readJson } from "./read-json";
 const FIRST_LABEL = "made with the sheet";
 
 /** POST /api/sheets: a new sheet, from a brief, an example or a sheet file. Anyone may. */
-export async function createSheet({ request, response, store, clock, makeSheet }: Call) {
+export async function createSheet(call: Call) {
+  const { request, response, store, clock, makeSheet, limits, from } = call;
   const wish = parseWith(readCreateSheet, await readJson(request));
+  holdToPace(limits.takeSheet(from), response, "new sheets");
   const documents = await make(makeSheet, wish);
   const sheet = newSheetId();
   const links = ROLES.map((role) => ({ role, link: newLinkId(), secret: newSecret() }));

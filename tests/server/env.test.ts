@@ -5,7 +5,8 @@ describe("the environment", () => {
   it("needs nothing set", () => {
     expect(readEnv({})).toMatchObject({
       ...{ port: 3000, host: "127.0.0.1", publicUrl: null, trustProxy: false },
-      ...{ healthPort: null, pages: true, development: false },
+      ...{ health: { port: 9300, insist: false }, pages: true, development: false },
+      allowance: { sockets: 1000, requestsPerMinute: 6000, sheetsPerHour: 240 },
     });
     expect(readEnv({}).dataDir).toMatch(/\/data$/);
   });
@@ -17,7 +18,7 @@ describe("the environment", () => {
     });
     expect(env).toMatchObject({
       ...{ port: 8080, host: "0.0.0.0", dataDir: "/var/lib/heelstrip", trustProxy: true },
-      ...{ healthPort: 9000, pages: false },
+      ...{ health: { port: 9000, insist: true }, pages: false },
     });
     expect(env.publicUrl?.origin).toBe("https://walks.example.org");
   });
@@ -34,5 +35,25 @@ describe("the environment", () => {
     [{ PUBLIC_URL: "ftp://walks.example" }, /PUBLIC_URL needs an address/],
   ])("says of %o what was expected", (from, says) => {
     expect(() => readEnv(from)).toThrow(says);
+  });
+
+  it("can do without the doors for watchers, and with other limits", () => {
+    const env = readEnv({
+      HEALTH_PORT: "off",
+      ADDRESS_SOCKETS: "12",
+      TRUSTED_PROXIES: "10.0.0.0/8",
+    });
+    expect(env.health).toBeNull();
+    expect(env.allowance.sockets).toBe(12);
+    expect(env.trustedProxies.check("10.1.2.3")).toBe(true);
+    expect(env.trustedProxies.check("11.1.2.3")).toBe(false);
+  });
+
+  it.each([
+    [{ ADDRESS_SHEETS: "none" }, /ADDRESS_SHEETS needs a whole number above 0, got none/],
+    [{ TRUSTED_PROXIES: "10.0.0.0/8, proxy" }, /TRUSTED_PROXIES needs addresses .*, got proxy/],
+    [{ TRUSTED_PROXIES: "10.0.0.0/99" }, /TRUSTED_PROXIES needs addresses .*, got 10.0.0.0\/99/],
+  ])("refuses %o", (from, complaint) => {
+    expect(() => readEnv(from)).toThrow(complaint);
   });
 });

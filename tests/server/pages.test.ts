@@ -1,6 +1,5 @@
 import { request as httpRequest } from "node:http";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { startHealth } from "../../server/health";
 import { contentSecurityPolicy } from "../../server/security-headers";
 import type { RunningHub } from "../../server/start-hub";
 import { startTestHub, temporaryFolder } from "../support/hub-under-test";
@@ -69,24 +68,5 @@ describe("a page's answer", () => {
     });
     expect(policy).not.toContain("script-src *");
     expect(policy).toContain("connect-src 'self';");
-  });
-});
-
-describe("the health doors", () => {
-  const folder = temporaryFolder();
-  afterAll(folder.remove);
-
-  it("say that the process lives, and whether it takes people in", async () => {
-    const running = await startTestHub(folder.path);
-    const health = await startHealth(running.hub, 0);
-    const address = health.address();
-    if (typeof address !== "object" || address === null) throw new Error("it listens");
-    const statusOf = async (path: string) =>
-      (await fetch(`http://127.0.0.1:${address.port}${path}`)).status;
-    expect(await Promise.all(["/livez", "/readyz", "/"].map(statusOf))).toEqual([200, 200, 404]);
-    await running.stop();
-    expect(await Promise.all(["/livez", "/readyz"].map(statusOf))).toEqual([200, 503]);
-    health.closeAllConnections();
-    health.close();
   });
 });

@@ -12,12 +12,18 @@ export function temporaryFolder(): { readonly path: string; remove(): void } {
   return { path, remove: () => rmSync(path, { recursive: true, force: true }) };
 }
 
+/** Tests come from one address, and there are many of them. */
+const BOUNDLESS = { sockets: 1e6, requestsPerMinute: 1e6, sheetsPerHour: 1e6 };
+
 /** A hub with real sockets and a real database, without pages. */
 export function startTestHub(
   dataDir: string,
   more: Partial<Omit<HubOptions, "dataDir">> = {},
 ): Promise<RunningHub> {
-  return startHub({ dataDir, port: 0, makeSheet: newSheet, prepareDocument, ...more });
+  return startHub({
+    ...{ dataDir, port: 0, makeSheet: newSheet, prepareDocument },
+    ...{ allowance: BOUNDLESS, graceMs: 0, ...more },
+  });
 }
 
 export interface Asked {
