@@ -17,6 +17,7 @@ import { reach } from "./reach";
 import { sides } from "./sides";
 import { sink } from "./sink";
 import { slide } from "./slide";
+import { snap } from "./snap";
 import { symmetry } from "./symmetry";
 import { tempo } from "./tempo";
 import { views } from "./views";
@@ -40,6 +41,7 @@ export const CHECKS: readonly Check[] = [
   limbLength,
   reach,
   knee,
+  snap,
   gaps,
   symmetry,
   loop,

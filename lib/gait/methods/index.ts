@@ -17,6 +17,7 @@ import { reachMethod } from "./reach";
 import { sidesMethod } from "./sides";
 import { sinkMethod } from "./sink";
 import { slideMethod } from "./slide";
+import { snapMethod } from "./snap";
 import { symmetryMethod } from "./symmetry";
 import { tempoMethod } from "./tempo";
 import { viewsMethod } from "./views";
@@ -40,6 +41,7 @@ export const METHODS: readonly Method[] = [
   limbLengthMethod,
   reachMethod,
   kneeMethod,
+  snapMethod,
   gapsMethod,
   symmetryMethod,
   loopMethod,

@@ -4,6 +4,7 @@ import { GROUND_FAULTS, ROLL_FAULTS, SHAPE_FAULTS } from "../faults-of-feet";
 import { LEAD_IN_FAULTS } from "../faults-of-lead-in";
 import { MOTION_FAULTS } from "../faults-of-motion";
 import { READING_FAULTS } from "../faults-of-readings";
+import { SNAP_FAULTS } from "../faults-of-snap";
 import { GAPS, HEIGHTS, LABELS, MARK_SLIPS, MISSING, SLIDES } from "../faults-of-steps";
 import { SYMMETRY_FAULTS } from "../faults-of-symmetry";
 import { WEIGHT_FAULTS } from "../faults-of-weight";
@@ -26,6 +27,7 @@ const ALL: readonly Fault[] = [
   ...MOTION_FAULTS,
   ...BODY_FAULTS,
   ...LEAD_IN_FAULTS,
+  ...SNAP_FAULTS,
 ];
 
 const answered = new Set(reviewWalk(walk(), "trade").findings.map(({ check }) => check));

@@ -5,6 +5,7 @@ import { nameOf, type Outcome, type Seeding } from "./seeding";
 export const LEFT_TO_THE_ARTIST: Readonly<Partial<Record<CheckId, string>>> = {
   "foot-roll": "how a foot lands, lies and leaves is drawn: a rolled foot has no one right shape",
   hitch: "which pose of a step is to stand higher or farther ahead, nobody but the artist knows",
+  snap: "each drawing may be right, and what is to be drawn between them is for the artist to say",
   opposition: "arms that swing the other way are drawn anew, in every pose between the contacts",
 };
 

@@ -1,0 +1,124 @@
+import { limbJoint, SIDES, type Side } from "../../body";
+import { median } from "../../geometry";
+import { clearlyBeyond } from "../beyond";
+import type { Finding, Reading, Remark } from "../finding";
+import { placeOf } from "../ground-mark";
+import { SNAP_SOURCE, SNAPS_FROM, TIMES_MEDIAN } from "../methods/snap";
+import { isQuiet } from "../quiet";
+import {
+  drawnKnee,
+  type KneeStraight,
+  kneeSpeed,
+  kneesIn,
+  straightKnees,
+} from "../readings/knee-between";
+import { type Step, walkingPanels } from "../step";
+import type { Study } from "../study";
+import type { WalkPanel } from "../walk";
+import { capital, degrees } from "../words";
+import { cannotTell, NEEDS_A_STEP, sound } from "./answers";
+
+/**
+ * Does a knee snap: thrown straight and back between two poses, faster than its step moves it otherwise? The
+ * drawings may each be right; what is between them is seen.
+ *
+ * Shapes:  one answer a step and side, by the fastest
+ * Units:   radians a frame
+ * Errors:  none; a pose without hip, knee and ankle, or without a place on the ground, answers "cannot-tell"
+ * Source:  beside the limits, in its method
+ */
+export function snap(study: Study): readonly Finding[] {
+  const { walk, steps } = study;
+  if (isQuiet(walk.kind, "snap")) return [];
+  if (steps.length === 0) {
+    return [cannotTell({ check: "snap", side: null, panels: [] }, NEEDS_A_STEP)];
+  }
+  const panels = walkingPanels(walk.panels);
+  return SIDES.flatMap((side) =>
+    steps.map((step) => judge(study, step, side, panels[panels.indexOf(step.contact) - 1])),
+  );
+}
+
+function judge(study: Study, step: Step, side: Side, before: WalkPanel | undefined): Finding {
+  const panels = step.next === null ? step.panels : [...step.panels, step.next];
+  const about = { check: "snap", side, panels } as const;
+  const { leg, walk } = study;
+  if (leg.kind === "cannot-tell") return cannotTell(about, leg.needs);
+  if (panels.some((panel) => drawnKnee(study, panel, side).kind === "cannot-tell")) {
+    return cannotTell(about, `the ${side} hip, knee and ankle marked in every pose of the step`);
+  }
+  if (!panels.every((panel) => Number.isFinite(placeOf(panel, walk)))) {
+    return cannotTell(about, "a place on the ground for each pose");
+  }
+  const row = before === undefined ? panels : [before, ...panels];
+  const drawn = drawnSpeed(study, panels, side);
+  const end = step.next?.frame ?? Number.POSITIVE_INFINITY;
+  const [fastest] = straightKnees(study, side, row, limitBy(drawn / 2))
+    .filter(({ frame }) => frame >= step.contact.frame && frame < end)
+    .toSorted((a, b) => b.speed - b.plusMinus - (a.speed - a.plusMinus));
+  if (fastest === undefined) return sound(about, null);
+  const { speed: value, plusMinus } = fastest;
+  const measured: Reading = { value, plusMinus, unit: "rad/frame" };
+  if (!clearlyBeyond(value, plusMinus, SNAPS_FROM)) return sound(about, measured);
+  const limit = limitBy(usualSpeed(study, panels, side));
+  if (!clearlyBeyond(value, plusMinus, limit)) return sound(about, measured);
+  return remarkOn(study, side, fastest, { measured, limit });
+}
+
+function limitBy(usual: number): number {
+  return Math.max(SNAPS_FROM, TIMES_MEDIAN * usual);
+}
+
+/**
+ * About how fast a step's knee goes, told by the poses alone: from each to the next evenly. Halved, the median
+ * of the frames themselves is not below it.
+ */
+function drawnSpeed(study: Study, panels: readonly WalkPanel[], side: Side): number {
+  const speeds = panels.slice(1).flatMap((panel, nth) => {
+    const from = panels[nth];
+    const [was, is] = [from, panel].map((one) =>
+      one === undefined ? null : drawnKnee(study, one, side),
+    );
+    if (from === undefined || was?.kind !== "value" || is?.kind !== "value") return [];
+    const frames = Math.max(1, Math.round(panel.frame - from.frame));
+    return new Array<number>(frames).fill(Math.abs(is.value - was.value) / frames);
+  });
+  return speeds.length === 0 ? 0 : median(speeds);
+}
+
+/** The median speed of a step's knee, frame by frame. Radians a frame. */
+function usualSpeed(study: Study, panels: readonly WalkPanel[], side: Side): number {
+  const speeds = panels.slice(1).flatMap((panel, nth) => {
+    const from = panels[nth];
+    const knees = from === undefined ? [] : (kneesIn(study, side, [from, panel]) ?? []);
+    return knees.slice(1).map((one, at) => kneeSpeed(knees[at] ?? one, one));
+  });
+  return speeds.length === 0 ? 0 : median(speeds);
+}
+
+function remarkOn(
+  { yardstick }: Study,
+  side: Side,
+  { frame, between }: KneeStraight,
+  { measured, limit }: { readonly measured: Reading; readonly limit: number },
+): Remark {
+  const joints = (["hip", "knee", "ankle"] as const).map((part) => limbJoint(side, part));
+  const when = Number.isInteger(frame) ? `frame ${frame}` : "a frame";
+  const [from, to] = between;
+  return {
+    kind: "remark",
+    check: "snap",
+    level: "may-show",
+    yardstick,
+    side,
+    panels: between.map(({ id }) => id),
+    frames: between.map((panel) => panel.frame),
+    spots: between.map(({ id }) => ({ panel: id, view: "side", joints })),
+    measured,
+    expected: { value: limit, plusMinus: 0, unit: "rad/frame" },
+    title: capital(`${side} knee snaps`),
+    why: `Between frames ${from.frame} and ${to.frame} the ${side} knee is thrown straight at ${when} and back, ${degrees(measured)} a frame; up to ${degrees({ value: limit, plusMinus: 0 })} passes in this step. It may be seen to snap, though each drawing is right.`,
+    source: SNAP_SOURCE,
+    beyond: (measured.value - limit) / limit,
+  };
+}
