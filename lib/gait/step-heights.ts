@@ -21,8 +21,15 @@ const HIPS: readonly JointName[] = SIDES.map((side) => limbJoint(side, "hip"));
  * both views, a height is the mean of the four marks; else as `hipOf` has it. Poses without hips are left out.
  */
 export function stepHeights(study: Study, { panels, next }: Step): readonly PosedHips[] {
-  const all = next === null ? panels : [...panels, next];
-  const both = all.flatMap((panel) => ofFourMarks(study, panel));
+  return heightsOf(study, next === null ? panels : [...panels, next]);
+}
+
+/**
+ * The hips of poses that are held against one another: by one and the same set of marks, so that what the
+ * views disagree in falls out.
+ */
+export function heightsOf(study: Study, all: readonly WalkPanel[]): readonly PosedHips[] {
+  const both = all.flatMap((panel) => study.once(panel, ofFourMarks));
   if (both.length === all.length) return both;
   return all.flatMap((panel): PosedHips[] => {
     const hip = study.hipOf(panel);

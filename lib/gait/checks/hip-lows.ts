@@ -1,14 +1,10 @@
 import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
-import type { HipHeight } from "../hip-height";
 import { COUNTS_FROM } from "../methods/hitch";
-import type { WalkPanel } from "../walk";
+import type { PosedHips } from "../step-heights";
 
 /** A pose and the height of its hips. */
-export interface Posed {
-  readonly panel: WalkPanel;
-  readonly hip: HipHeight;
-}
+export type Posed = PosedHips;
 
 /**
  * The lows of a step that are surely there, in order: where a fall that counts ends in a rise that counts.
@@ -47,17 +43,17 @@ function lowsBy(posed: readonly Posed[], counts: Counts): readonly Posed[] {
 
 /** Whether the second stands higher than the first, by however little. */
 export function rises(from: Posed, to: Posed): boolean {
-  return to.hip.value > from.hip.value;
+  return to.value > from.value;
 }
 
 function surely(from: Posed, to: Posed): boolean {
-  return clearlyBeyond(to.hip.value - from.hip.value, apartWithin(from, to), COUNTS_FROM);
+  return clearlyBeyond(to.value - from.value, apartWithin(from, to), COUNTS_FROM);
 }
 
 function perhaps(from: Posed, to: Posed): boolean {
-  return clearlyBeyond(to.hip.value - from.hip.value, -apartWithin(from, to), COUNTS_FROM);
+  return clearlyBeyond(to.value - from.value, -apartWithin(from, to), COUNTS_FROM);
 }
 
 function apartWithin(from: Posed, to: Posed): number {
-  return rootSumSquare(from.hip.plusMinus, to.hip.plusMinus);
+  return rootSumSquare(from.plusMinus, to.plusMinus);
 }

@@ -3,13 +3,13 @@ import type { StepPose } from "../../motion";
 import { clearlyBeyond } from "../beyond";
 import { byPattern } from "../by-pattern";
 import type { CannotTell, Finding, Reading, Remark, Spot } from "../finding";
-import type { HipHeight } from "../hip-height";
 import { READS_AS_EQUAL, VAGUE_BEYOND } from "../methods/hip-order";
 import { isQuiet } from "../quiet";
 import type { Step } from "../step";
+import { heightsOf, type PosedHips } from "../step-heights";
 import type { Study } from "../study";
 import { HIP_TRAITS } from "../traits/hip-traits";
-import type { CommonYardstick, WalkPanel } from "../walk";
+import type { CommonYardstick } from "../walk";
 import { capital, listed, percent, sided } from "../words";
 import { HIP_RULES, type HipRule } from "./hip-rules";
 
@@ -18,12 +18,6 @@ import { HIP_RULES, type HipRule } from "./hip-rules";
  * Leg lengths: 1 %, the ± within which a drawing is read.
  */
 const RANKED_BY = 0.01;
-
-/** A pose of a step whose hips could be read. */
-interface Posed {
-  readonly panel: WalkPanel;
-  readonly hip: HipHeight;
-}
 
 /**
  * Do the hips sink and rise in the order that the yardstick expects? Trade: down below contact,
@@ -87,25 +81,19 @@ function judgeRule(study: Study, step: Step, rule: HipRule): Remark | null {
 
 /** How far the subject's hips stand over the other pose's, or null while one is not to be read. */
 function rise(study: Study, step: Step, { subject, against }: HipRule) {
-  const judged = posed(study, step[subject]);
-  const by = posed(study, step[against]);
-  if (judged === null || by === null) return null;
+  const pair = [step[subject], step[against]].filter((panel) => panel !== null);
+  const [judged, by] = pair.length < 2 ? [] : heightsOf(study, pair);
+  if (judged === undefined || by === undefined) return null;
   const measured: Reading = {
-    value: judged.hip.value - by.hip.value,
-    plusMinus: rootSumSquare(judged.hip.plusMinus, by.hip.plusMinus),
+    value: judged.value - by.value,
+    plusMinus: rootSumSquare(judged.plusMinus, by.plusMinus),
     unit: "leg",
   };
   return { measured, subject: judged, against: by };
 }
 
-function posed(study: Study, panel: WalkPanel | null): Posed | null {
-  if (panel === null) return null;
-  const hip = study.hipOf(panel);
-  return hip.kind === "value" ? { panel, hip } : null;
-}
-
-function spotOf({ panel, hip }: Posed): Spot {
-  return { panel: panel.id, view: hip.view, joints: hip.joints };
+function spotOf({ panel, view, joints }: PosedHips): Spot {
+  return { panel: panel.id, view, joints };
 }
 
 function sentence(study: Study, step: Step, rule: HipRule, measured: Reading): string {

@@ -6,6 +6,7 @@ import { hipsAlong, ONE_HIP_ALONG } from "../hips-along";
 import { BACKWARD, BOUNCE_SOURCE, HITCH_SOURCE, LOWS, lowsAsked } from "../methods/hitch";
 import { isQuiet } from "../quiet";
 import type { Step } from "../step";
+import { stepHeights } from "../step-heights";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { listed, percent, sided } from "../words";
@@ -35,10 +36,7 @@ function judge(study: Study, step: Step): Finding[] {
   const side = step.weightOn;
   const panels = step.next === null ? step.panels : [...step.panels, step.next];
   const about = { check: "hitch", side, panels } as const;
-  const posed = panels.flatMap((panel): Posed[] => {
-    const hip = study.hipOf(panel);
-    return hip.kind === "value" ? [{ panel, hip }] : [];
-  });
+  const posed = stepHeights(study, step);
   if (study.leg.kind === "cannot-tell") return [cannotTell(about, study.leg.needs)];
   if (posed.length < panels.length) return [cannotTell(about, "a hip marked in every pose")];
   if (step.next === null) return [cannotTell(about, "the contact that ends the step")];

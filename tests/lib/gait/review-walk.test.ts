@@ -16,6 +16,7 @@ describe("a review", () => {
       "hip-order shows",
       "slide shows",
       "gaps may-show",
+      "hitch may-show", // a down so high is followed by a passing that stands lower: a second low
       "limb-length may-show", // hips raised over knees that stay: both thighs are longer there
       "limb-length may-show",
       "symmetry may-show",

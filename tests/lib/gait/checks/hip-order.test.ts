@@ -33,8 +33,8 @@ describe.each(["trade", "life"] as const)("hip order by %s", (yardstick) => {
   it("tells both numbers, their uncertainty and the other side's", () => {
     const [, found] = hipOrder(light(), yardstick);
     const why = found?.kind === "remark" ? found.why : "";
-    expect(why).toContain("stand 4.0 ± 0.5 % of a leg above the contact");
-    expect(why).toContain("On the left step they lie 2.0 ± 0.5 % of a leg below it.");
+    expect(why).toContain("stand 4.0 ± 0.4 % of a leg above the contact");
+    expect(why).toContain("On the left step they lie 2.0 ± 0.4 % of a leg below it.");
   });
 
   it("names a passing that dips below its contact", () => {

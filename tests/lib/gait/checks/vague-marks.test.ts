@@ -69,9 +69,9 @@ describe("hips in order", () => {
   });
 
   it("name the poses whose hips are too vague", () => {
-    // Both hips of two poses: ± of the difference is a mark's own, against 5.7 % of 420 units = 23.94.
-    expect(kinds(vague(23.9), "hip-order")).toEqual(["sound"]);
-    expect(needs(vague(24), "hip-order")[0]).toBe(
+    // Both hips in both views of two poses: ± of the difference is a mark's own / √2, against 5.7 % of 420 units.
+    expect(kinds(vague(33.8), "hip-order")).toEqual(["sound"]);
+    expect(needs(vague(33.9), "hip-order")[0]).toBe(
       "the hips marked more exactly at the contact, down, passing and up of the left step",
     );
   });
