@@ -249,6 +249,7 @@ const BY_LABEL = {
   slide: MISLED,
   symmetry: MISLED,
   hitch: MISLED,
+  snap: MISLED,
   sides: MISLED,
 } as const;
 

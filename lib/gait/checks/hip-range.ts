@@ -1,11 +1,13 @@
 import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
+import { byPattern } from "../by-pattern";
 import type { Finding, Reading, Remark } from "../finding";
 import { RANGE_LIMITS, RANGE_SOURCE } from "../methods/hip-range";
 import { isQuiet } from "../quiet";
 import type { Step } from "../step";
 import { type PosedHips, stepHeights } from "../step-heights";
 import type { Study } from "../study";
+import { RANGE_TRAITS } from "../traits/hip-traits";
 import { capital, listed, percent, sided } from "../words";
 import { cannotTell, NEEDS_A_STEP, sound } from "./answers";
 import { whoseStep } from "./step-words";
@@ -27,6 +29,7 @@ const VAGUE_BEYOND = 0.1;
  */
 export function hipRange(study: Study): readonly Finding[] {
   if (isQuiet(study.walk.kind, "hip-range")) return [];
+  if (study.pattern !== null) return byPattern(study, study.pattern, "hip-range", RANGE_TRAITS);
   const about = { check: "hip-range", side: null, panels: [] } as const;
   if (study.steps.length === 0) return [cannotTell(about, NEEDS_A_STEP)];
   return study.steps.flatMap((step) => judge(study, step));

@@ -81,7 +81,9 @@ function drawnSpeed(study: Study, panels: readonly WalkPanel[], side: Side): num
     );
     if (from === undefined || was?.kind !== "value" || is?.kind !== "value") return [];
     const frames = Math.max(1, Math.round(panel.frame - from.frame));
-    return new Array<number>(frames).fill(Math.abs(is.value - was.value) / frames);
+    return new Array<number>(frames).fill(
+      Math.abs(Math.abs(is.value) - Math.abs(was.value)) / frames,
+    );
   });
   return speeds.length === 0 ? 0 : median(speeds);
 }

@@ -29,17 +29,20 @@ export function fixRange(
   );
   if (step === undefined) return [];
   const heights = stepHeights(study, step);
+  // By the walk's own step the range is to be that step's; by trade and life well inside what passes.
+  const own = study.pattern === null ? null : expected.value;
   const ways =
-    measured.value > expected.value ? calmer(step, heights) : livelier(study, step, heights);
+    measured.value > expected.value
+      ? calmer(step, heights, own ?? SPAN.to - INSIDE)
+      : livelier(study, step, heights, own ?? SPAN.from + INSIDE);
   return ways.flatMap((rises) => proposed(study, step, rises));
 }
 
 const SPAN = { from: RANGE_LIMITS.at(-1)?.from ?? 0, to: RANGE_LIMITS.at(-1)?.to ?? 0 };
 
-function calmer({ contact }: Step, heights: readonly PosedHips[]): Rises[] {
+function calmer({ contact }: Step, heights: readonly PosedHips[], most: number): Rises[] {
   const values = heights.map(({ value }) => value);
   const [low, high] = [Math.min(...values), Math.max(...values)];
-  const most = SPAN.to - INSIDE;
   const middle = heights.find(({ panel }) => panel === contact)?.value ?? (low + high) / 2;
   const share = most / (high - low);
   return [
@@ -49,10 +52,9 @@ function calmer({ contact }: Step, heights: readonly PosedHips[]): Rises[] {
   ];
 }
 
-function livelier(study: Study, step: Step, heights: readonly PosedHips[]): Rises[] {
+function livelier(study: Study, step: Step, heights: readonly PosedHips[], least: number): Rises[] {
   const values = heights.map(({ value }) => value);
   const [low, high] = [Math.min(...values), Math.max(...values)];
-  const least = SPAN.from + INSIDE;
   const heightOf = (panel: WalkPanel) => heights.find((one) => one.panel === panel)?.value ?? low;
   const top = (study.common === "trade" ? step.up : null) ?? step.passing ?? step.up;
   const bottom = step.down ?? step.contact;

@@ -1,6 +1,7 @@
 import type { Level } from "../finding";
 import type { Method } from "../method";
-import { YARDSTICKS } from "../walk";
+import { COMMON_YARDSTICKS } from "../walk";
+import { NEIGHBOURS, patternLimits } from "./neighbouring-steps";
 
 /** How far the hips may rise and sink within a step, leg lengths; gravest first. */
 export const RANGE_LIMITS: readonly {
@@ -22,15 +23,21 @@ export const hipRangeMethod: Method = {
   measures:
     "The heights of the hips in every pose from a contact to the next, that one with it: the highest less the lowest. Where all of them have both hips marked in both views, a height is the mean of the four marks, which is told more exactly.",
   formula: ["range = highest hips − lowest hips, contact to next contact"],
-  limits: RANGE_LIMITS.map(({ level, from, to, tripRate }) => ({
-    of: "highest hips over lowest, within a step",
-    yardsticks: YARDSTICKS,
-    level,
-    fires: "outside",
-    value: [from, to],
-    unit: "leg",
-    source: RANGE_SOURCE,
-    tripRate,
-  })),
+  limits: [
+    ...RANGE_LIMITS.map(
+      ({ level, from, to, tripRate }) =>
+        ({
+          of: "highest hips over lowest, within a step",
+          yardsticks: COMMON_YARDSTICKS,
+          level,
+          fires: "outside",
+          value: [from, to],
+          unit: "leg",
+          source: RANGE_SOURCE,
+          tripRate,
+        }) as const,
+    ),
+    ...patternLimits("highest hips over lowest, within a step", NEIGHBOURS.hipRange),
+  ],
   life: "The hips rise and sink by 3.0 % of a leg on average, 1.3 to 5.7 % in nine steps of ten.",
 };

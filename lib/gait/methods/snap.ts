@@ -25,7 +25,7 @@ export const snapMethod: Method = {
   measures:
     "Bends each knee through the in-betweens, frame by frame, and looks where it comes to be straight: whether it is thrown there and thrown back faster than its step moves it otherwise. The slower of the two ways counts. It is followed to and from each pose that has it straight between two that are bent, and between poses of which one has it bent by less than 25°.",
   formula: [
-    "bend = lean(thigh) − lean(shank), at every frame of the in-betweens",
+    "bend = | lean(thigh) − lean(shank) |, at every frame of the in-betweens",
     `straight: a frame whose bend is below ${Math.round(STRAIGHT_WITHIN / DEGREE)}° and least among its neighbours`,
     "speed = the lesser of |bend(f) − bend(f − 1)| and |bend(f + 1) − bend(f)|",
     `limit = the greater of ${Math.round(SNAPS_FROM / DEGREE)}° a frame and ${TIMES_MEDIAN} × the median speed of the step`,

@@ -8,7 +8,7 @@ import type { WalkPanel } from "../walk";
 import { walkMotion } from "../walk-motion";
 import { kneeBend } from "./joint-angles";
 
-/** A knee at a frame, drawn or in between; bent is positive. Radians. */
+/** A knee at a frame, drawn or in between: how far it is from straight, either way. Radians. */
 export interface KneeAt {
   readonly frame: number;
   readonly bend: number;
@@ -50,7 +50,7 @@ export function straightKnees(
 ): readonly KneeStraight[] {
   const bends = row.map((panel) => {
     const bend = drawnKnee(study, panel, side);
-    return bend.kind === "value" ? bend.value : Number.NaN;
+    return bend.kind === "value" ? Math.abs(bend.value) : Number.NaN;
   });
   const asked = row.slice(1).map((panel, nth) => {
     const from = row[nth];
@@ -117,12 +117,17 @@ export function kneesIn(
   return [
     {
       frame: from.frame,
-      bend: start.value,
+      bend: Math.abs(start.value),
       plusMinus: start.plusMinus,
       between: [from, from] as const,
     },
     ...inner.map((one) => ({ ...one, plusMinus: solvedSlack(one.bend, slack), between })),
-    { frame: to.frame, bend: end.value, plusMinus: end.plusMinus, between: [to, to] as const },
+    {
+      frame: to.frame,
+      bend: Math.abs(end.value),
+      plusMinus: end.plusMinus,
+      between: [to, to] as const,
+    },
   ];
 }
 
@@ -134,7 +139,7 @@ export function kneesIn(
 function solvedSlack(bend: number, drawn: number): number {
   const share = (Math.SQRT2 / 4) * drawn;
   const [least, most] = [-1, 1].map((way) => Math.sqrt(Math.max(0, bend ** 2 + way * 8 * share)));
-  return Math.max(Math.abs(bend) - (least ?? 0), (most ?? 0) - Math.abs(bend));
+  return Math.max(bend - (least ?? 0), (most ?? 0) - bend);
 }
 
 type Bends = readonly Pick<KneeAt, "frame" | "bend">[];
@@ -165,7 +170,7 @@ function bendOf(figure: SideFigure, side: Side): number | null {
   if (hip === undefined || knee === undefined || ankle === undefined) return null;
   const thigh = Math.atan2(knee.x - hip.x, hip.y - knee.y);
   const shank = Math.atan2(ankle.x - knee.x, knee.y - ankle.y);
-  return Math.atan2(Math.sin(thigh - shank), Math.cos(thigh - shank));
+  return Math.abs(Math.atan2(Math.sin(thigh - shank), Math.cos(thigh - shank)));
 }
 
 /** Frames whose bend is below the limit and least among its neighbours. */

@@ -7,6 +7,7 @@ import type { Spot } from "../finding";
 import type { HipHeight } from "../hip-height";
 import { NEIGHBOURS } from "../methods/neighbouring-steps";
 import type { Step } from "../step";
+import { type PosedHips, stepHeights } from "../step-heights";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 
@@ -21,6 +22,45 @@ export const HIP_TRAITS: readonly Trait[] = (["down", "passing", "up"] as const)
   ...(pose === "up" ? { topic: "hip-order:up" as const } : {}),
   read: (study, step) => overContact(study, step, pose),
 }));
+
+/** How far the hips rise and sink from a contact to the next. */
+export const RANGE_TRAITS: readonly Trait[] = [
+  {
+    name: "how far the hips rise and sink",
+    what: "the hips rise and sink by",
+    sees: "one step is seen to bounce more than the other",
+    near: NEIGHBOURS.hipRange,
+    by: "difference",
+    read: rangeOf,
+  },
+];
+
+function rangeOf(study: Study, step: Step): TraitReading | NoReading {
+  const heights = stepHeights(study, step);
+  const whole = step.next === null ? step.panels : [...step.panels, step.next];
+  const [low, high] = [heights.toSorted(byHeight)[0], heights.toSorted(byHeight).at(-1)];
+  if (low === undefined || high === undefined || heights.length < whole.length) {
+    return {
+      kind: "cannot-tell",
+      needs: `the hips marked in every pose of ${whoseStep(step.weightOn)}`,
+    };
+  }
+  const ends = [low, high].toSorted((a, b) => a.panel.frame - b.panel.frame);
+  return {
+    kind: "read",
+    reading: {
+      value: high.value - low.value,
+      plusMinus: rootSumSquare(high.plusMinus, low.plusMinus),
+      unit: "leg",
+    },
+    panels: ends.map(({ panel }) => panel),
+    spots: ends.map(({ panel, view, joints }) => ({ panel: panel.id, view, joints })),
+  };
+}
+
+function byHeight(a: PosedHips, b: PosedHips): number {
+  return a.value - b.value;
+}
 
 function overContact(study: Study, step: Step, pose: StepPose): TraitReading | NoReading {
   const base = hipsOf(study, step, "contact");
