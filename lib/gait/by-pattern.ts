@@ -58,13 +58,28 @@ export function byPattern(
   const about = { check, side: null, panels: [] } as const;
   if (pattern.kind === "cannot-tell") return [cannotTell(about, pattern.needs)];
   if (study.steps.length === 0) return [cannotTell(about, NEEDS_A_STEP)];
-  return study.steps.flatMap((step) => {
-    const rule = patternFor(pattern, study, step);
-    if (rule === null) return [];
+  const work = workOf(check, traits);
+  return study.steps.flatMap((step) => study.onceIn(step, work));
+}
+
+type Work = (study: Study, step: Step) => readonly Finding[];
+
+/** The work of holding a step by some traits, which is remembered by that and so made once for a list of them. */
+const works = new WeakMap<readonly Trait[], Work>();
+
+function workOf(check: CheckId, traits: readonly Trait[]): Work {
+  const known = works.get(traits);
+  if (known !== undefined) return known;
+  const work: Work = (study, step) => {
+    const { pattern } = study;
+    const rule = pattern?.kind === "pattern" ? patternFor(pattern, study, step) : null;
+    if (pattern?.kind !== "pattern" || rule === null) return [];
     return traits
       .filter((trait) => isAsked(study, rule, trait))
       .map((trait) => held(study, { step, rule, pattern, check, trait }));
-  });
+  };
+  works.set(traits, work);
+  return work;
 }
 
 function isAsked({ walk, yardstick }: Study, rule: Step, { pose, topic }: Trait): boolean {

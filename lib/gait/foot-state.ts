@@ -34,7 +34,24 @@ export const OFF_THE_GROUND = FLOAT_LIMIT;
  * Errors:  none; without a label that tells, and without marks, it answers "cannot-tell"
  */
 export function footState(study: Study, panel: WalkPanel, side: Side): FootTold | NoReading {
-  const named = byLabel(study, panel, side);
+  const up = panel.pose === "up" ? upState(study, panel) : null;
+  return study.once(panel, bothStates, up)[side];
+}
+
+function bothStates(study: Study, panel: WalkPanel, up: FootState | null) {
+  return {
+    left: stateOf(study, panel, "left", up),
+    right: stateOf(study, panel, "right", up),
+  };
+}
+
+function stateOf(
+  study: Study,
+  panel: WalkPanel,
+  side: Side,
+  up: FootState | null,
+): FootTold | NoReading {
+  const named = byLabel(study, panel, side, up);
   const low = lowPoint(panel, side, study.leg);
   if (low === null) return named === null ? cannotTell(panel, side) : told(named, "label");
   if (clearlyBeyond(low.y, low.plusMinus, OFF_THE_GROUND)) return told("air", "marks");
@@ -89,15 +106,19 @@ const LEAVES: Readonly<Record<CommonYardstick, { readonly down: FootState }>> = 
   life: { down: "toe" },
 };
 
-function byLabel(study: Study, panel: WalkPanel, side: Side): FootState | null {
-  const { pose, weightOn } = panel;
+function byLabel(
+  { common }: Study,
+  { pose, weightOn }: WalkPanel,
+  side: Side,
+  up: FootState | null,
+): FootState | null {
   if (pose === "stand") return "flat";
   if (weightOn === null) return null;
   const carries = side === weightOn;
   if (pose === "contact") return carries ? "heel" : "toe";
-  if (pose === "down") return (carries ? CARRIES : LEAVES)[study.common].down;
+  if (pose === "down") return (carries ? CARRIES : LEAVES)[common].down;
   if (pose === "passing") return carries ? "flat" : "air";
-  if (pose === "up") return carries ? upState(study, panel) : "air";
+  if (pose === "up") return carries ? up : "air";
   return pose === "lead-in" && carries ? "flat" : null;
 }
 

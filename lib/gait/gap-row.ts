@@ -1,5 +1,6 @@
 import { expectedIn } from "./expected-in";
 import type { Level, Remark } from "./finding";
+import type { Step } from "./step";
 import type { Study } from "./study";
 
 /** Two panels next to each other on the strip, and the frames between them. */
@@ -45,17 +46,15 @@ function speaksOf({ panels }: Remark, from: string, to: string): boolean {
 
 /** Expected frames by "from to", for panels of a step that stand in the yardstick's order. */
 function expectedBetween(study: Study): ReadonlyMap<string, number> {
-  const between = new Map<string, number>();
-  for (const step of study.steps) {
-    const timed = expectedIn(study, step) ?? [];
-    const gaps = timed.slice(1).flatMap((to, index) => {
-      const from = timed[index];
-      if (from === undefined) return [];
-      const key = `${from.panel.id} ${to.panel.id}`;
-      return [{ key, frames: to.expected - from.expected }];
-    });
-    if (gaps.some(({ frames }) => frames < 0)) continue; // drawn in another order than expected
-    for (const { key, frames } of gaps) between.set(key, frames);
-  }
-  return between;
+  return new Map(study.steps.flatMap((step) => study.onceIn(step, expectedInStep)));
+}
+
+function expectedInStep(study: Study, step: Step): readonly (readonly [string, number])[] {
+  const timed = expectedIn(study, step) ?? [];
+  const gaps = timed.slice(1).flatMap((to, index): (readonly [string, number])[] => {
+    const from = timed[index];
+    if (from === undefined) return [];
+    return [[`${from.panel.id} ${to.panel.id}`, to.expected - from.expected]];
+  });
+  return gaps.some(([, frames]) => frames < 0) ? [] : gaps; // drawn in another order than expected
 }

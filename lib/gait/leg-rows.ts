@@ -1,6 +1,7 @@
 import { type LimbJoint, limbJoint } from "../body";
 import { rootSumSquare, type View } from "../geometry";
 import { frontMark } from "./front-mark";
+import { placeOf } from "./ground-mark";
 import { walkingPanels } from "./step";
 import type { Study } from "./study";
 import type { WalkPanel } from "./walk";
@@ -33,33 +34,45 @@ export function legRows(study: Study, view: View): readonly LegRow[] {
   // On the spot nothing tells where over the ground a stand is, so it is only seen from ahead.
   const panels = view === "side" ? walkingPanels(study.walk.panels) : study.walk.panels;
   for (const joints of JOINTS[view]) {
-    const rows = rowsOf(study, panels, view, joints);
+    const rows = panels.flatMap((panel) => {
+      const row =
+        view === "side"
+          ? study.once(panel, legsBeside, joints, placeOf(panel, study.walk))
+          : study.once(panel, legsAhead, joints);
+      return row ?? [];
+    });
     if (rows.length > 1) return rows;
   }
   return [];
 }
 
-/** The same of the arms. */
-export function armRows(study: Study, view: View): readonly LegRow[] {
-  return rowsOf(study, study.walk.panels, view, ARMS);
+function legsBeside(study: Study, panel: WalkPanel, joints: readonly LimbJoint[], _place: number) {
+  return rowOf(study, panel, "side", joints);
 }
 
-function rowsOf(
+function legsAhead(study: Study, panel: WalkPanel, joints: readonly LimbJoint[]) {
+  return rowOf(study, panel, "front", joints);
+}
+
+/** The same of the arms. */
+export function armRows(study: Study, view: View): readonly LegRow[] {
+  return study.walk.panels.flatMap((panel) => rowOf(study, panel, view, ARMS) ?? []);
+}
+
+function rowOf(
   study: Study,
-  panels: readonly WalkPanel[],
+  panel: WalkPanel,
   view: View,
   joints: readonly LimbJoint[],
-): LegRow[] {
-  return panels.flatMap((panel) => {
-    const pairs = new Map<LimbJoint, readonly [Place, Place]>();
-    for (const joint of joints) {
-      const left = placed(study, panel, view, limbJoint("left", joint));
-      const right = placed(study, panel, view, limbJoint("right", joint));
-      if (left !== null && right !== null) pairs.set(joint, [left, right]);
-    }
-    if (pairs.size === 0) return [];
-    return [{ panel, pairs: view === "side" ? pairs : aboutMiddle(pairs) }];
-  });
+): LegRow | null {
+  const pairs = new Map<LimbJoint, readonly [Place, Place]>();
+  for (const joint of joints) {
+    const left = placed(study, panel, view, limbJoint("left", joint));
+    const right = placed(study, panel, view, limbJoint("right", joint));
+    if (left !== null && right !== null) pairs.set(joint, [left, right]);
+  }
+  if (pairs.size === 0) return null;
+  return { panel, pairs: view === "side" ? pairs : aboutMiddle(pairs) };
 }
 
 function placed(
@@ -93,14 +106,14 @@ export interface Link {
 const UNLINKED: Link = { costs: 0, plusMinus: 0 };
 
 /** The links between rows, one fewer than there are rows. */
-export function linksOf(rows: readonly LegRow[]): Link[] {
+export function linksOf(study: Study, rows: readonly LegRow[]): Link[] {
   return rows.slice(1).map((row, before) => {
     const was = rows[before];
-    return was === undefined ? UNLINKED : linkOf(was, row);
+    return was === undefined ? UNLINKED : study.once(row.panel, linkOf, was, row);
   });
 }
 
-function linkOf(from: LegRow, to: LegRow): Link {
+function linkOf(_study: Study, _panel: WalkPanel, from: LegRow, to: LegRow): Link {
   let [costs, marks, square] = [0, 0, 0];
   for (const [joint, [left, right]] of from.pairs) {
     const after = to.pairs.get(joint);

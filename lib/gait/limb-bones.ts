@@ -1,6 +1,7 @@
 import { type LimbJoint, limbJoint, SIDES, type Side } from "../body";
 import { median, rootSumSquare } from "../geometry";
 import { type FrontMark, frontMark } from "./front-mark";
+import { areSame } from "./memory";
 import type { Study } from "./study";
 import type { WalkPanel } from "./walk";
 
@@ -35,40 +36,16 @@ interface BoneSeen {
   readonly depth: BoneLength | null;
 }
 
-interface PanelBones {
-  readonly legUnits: number;
-  /** Unmarked ankles follow from the stand's foot, so a panel is read again with another stand. */
-  readonly stand: WalkPanel | undefined;
-  readonly seen: Map<string, BoneSeen>;
-}
+type PanelBones = Readonly<Record<Side, Readonly<Record<LimbBone, BoneSeen>>>>;
 
-const bonesByPanel = new WeakMap<WalkPanel, PanelBones>();
-
-const standByStudy = new WeakMap<Study, { readonly stand: WalkPanel | undefined }>();
-
-function standOf(study: Study): WalkPanel | undefined {
-  const before = standByStudy.get(study);
-  if (before !== undefined) return before.stand;
-  const stand = study.walk.panels.find(({ pose }) => pose === "stand");
-  standByStudy.set(study, { stand });
-  return stand;
-}
-
-/** A bone of a panel, read once for as long as somebody holds the panel. */
-function boneSeen(study: Study, panel: WalkPanel, side: Side, bone: LimbBone): BoneSeen {
-  const legUnits = study.leg.kind === "value" ? study.leg.value : 0;
-  const stand = standOf(study);
-  let bones = bonesByPanel.get(panel);
-  if (bones === undefined || bones.legUnits !== legUnits || bones.stand !== stand) {
-    bones = { legUnits, stand, seen: new Map() };
-    bonesByPanel.set(panel, bones);
-  }
-  const key = `${side} ${bone}`;
-  const known = bones.seen.get(key);
-  if (known !== undefined) return known;
-  const seen = readBone(study, panel, side, bone);
-  bones.seen.set(key, seen);
-  return seen;
+function readBones(study: Study, panel: WalkPanel): PanelBones {
+  const of = (side: Side) => ({
+    thigh: readBone(study, panel, side, "thigh"),
+    shank: readBone(study, panel, side, "shank"),
+    "upper arm": readBone(study, panel, side, "upper arm"),
+    forearm: readBone(study, panel, side, "forearm"),
+  });
+  return { left: of("left"), right: of("right") };
 }
 
 function readBone(study: Study, panel: WalkPanel, side: Side, bone: LimbBone): BoneSeen {
@@ -109,7 +86,7 @@ function withDepth(line: Line, depth: number, depthPlusMinus: number): BoneLengt
 
 /** How far apart a bone's ends lie in the depth that the side view does not show, from ahead; null unmarked. */
 export function boneDepth(study: Study, panel: WalkPanel, side: Side, bone: LimbBone) {
-  return boneSeen(study, panel, side, bone).depth;
+  return study.once(panel, readBones)[side][bone].depth;
 }
 
 /**
@@ -117,20 +94,20 @@ export function boneDepth(study: Study, panel: WalkPanel, side: Side, bone: Limb
  * that reaches aside is only seen shorter. Null where an end is not marked from the side. Leg lengths.
  */
 export function boneLength(study: Study, panel: WalkPanel, side: Side, bone: LimbBone) {
-  return boneSeen(study, panel, side, bone).length;
+  return study.once(panel, readBones)[side][bone].length;
 }
 
 /** A bone as it is seen from ahead: never longer than it is. Leg lengths; null where an end is not marked. */
 export function boneAhead(study: Study, panel: WalkPanel, side: Side, bone: LimbBone) {
-  return boneSeen(study, panel, side, bone).ahead;
+  return study.once(panel, readBones)[side][bone].ahead;
 }
 
 export type TrueLengths = Readonly<Record<LimbBone, TrueLength | null>>;
 
 const known = new WeakMap<Study, TrueLengths>();
 
-/** Lengths that the stand alone tells are the same for as long as somebody holds the stand. */
-const knownOfStand = new WeakMap<WalkPanel, { readonly legUnits: number; lengths: TrueLengths }>();
+/** What was told of a walk with this first panel: the same lengths are the same object, and known by it. */
+const toldBefore = new WeakMap<WalkPanel, TrueLengths>();
 
 /**
  * How long the figure's bones are: as the stand has them, the mean of left and right, since one figure has
@@ -149,18 +126,22 @@ export function trueLengths(study: Study): TrueLengths {
 }
 
 function lengthsOf(study: Study): TrueLengths {
-  const legUnits = study.leg.kind === "value" ? study.leg.value : 0;
-  const [stand, second] = study.walk.panels.filter(({ pose }) => pose === "stand");
-  const ofStand = stand === undefined ? undefined : knownOfStand.get(stand);
-  if (second === undefined && ofStand?.legUnits === legUnits) return ofStand.lengths;
   const told = Object.fromEntries(
     LIMB_BONES.map((bone) => [bone, onStand(study, bone) ?? overPanels(study, bone)]),
   ) as TrueLengths;
-  const byStandAlone = Object.values(told).every((one) => one?.from === "stand");
-  if (stand !== undefined && second === undefined && byStandAlone) {
-    knownOfStand.set(stand, { legUnits, lengths: told });
+  const [first] = study.walk.panels;
+  if (first === undefined) return told;
+  const before = toldBefore.get(first);
+  if (before !== undefined && LIMB_BONES.every((bone) => areAlike(before[bone], told[bone]))) {
+    return before;
   }
+  toldBefore.set(first, told);
   return told;
+}
+
+function areAlike(one: TrueLength | null, other: TrueLength | null): boolean {
+  if (one === null || other === null) return one === other;
+  return areSame([one.value, one.plusMinus, one.from], [other.value, other.plusMinus, other.from]);
 }
 
 function onStand(study: Study, bone: LimbBone): TrueLength | null {

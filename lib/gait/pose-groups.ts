@@ -1,4 +1,5 @@
 import { otherSide, type Side } from "../body";
+import { areSame } from "./memory";
 import { agreedSide, walkingPanels } from "./step";
 import type { WalkPanel } from "./walk";
 
@@ -26,13 +27,28 @@ export function poseGroups(panels: readonly WalkPanel[]): readonly PoseGroup[] {
   const starts = walking.flatMap((panel, index) => (panel.pose === "contact" ? [index] : []));
   const [first] = starts;
   const before = first === undefined ? walking : walking.slice(0, first);
-  return [
+  const groups = [
     ...withoutContact(before, walking[first ?? walking.length] ?? null),
     ...starts.flatMap((start, nth) => {
       const end = walking[starts[nth + 1] ?? walking.length] ?? null;
       return parted(walking.slice(start, starts[nth + 1]), end);
     }),
   ];
+  return groups.map(sameGroup);
+}
+
+/** The group that a panel began when it was last looked at. */
+const groupOfPanel = new WeakMap<WalkPanel, PoseGroup>();
+
+/** A group of the same panels is the same group from one look to the next, so it is known by its identity. */
+function sameGroup(group: PoseGroup): PoseGroup {
+  const [first] = group.panels;
+  if (first === undefined) return group;
+  const before = groupOfPanel.get(first);
+  const isSame = before?.end === group.end && before.contact === group.contact;
+  if (isSame && areSame(before.panels, group.panels)) return before;
+  groupOfPanel.set(first, group);
+  return group;
 }
 
 function withoutContact(panels: readonly WalkPanel[], end: WalkPanel | null): PoseGroup[] {

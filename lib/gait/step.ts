@@ -1,5 +1,6 @@
 import { otherSide, type Side } from "../body";
 import type { PoseName, StepPose } from "../motion";
+import { areSame } from "./memory";
 import type { WalkPanel } from "./walk";
 
 /** A step: from one foot's contact to the other's, as far as it was drawn. */
@@ -34,8 +35,20 @@ export function findSteps(panels: readonly WalkPanel[]): readonly Step[] {
     const between = walking.slice(start, end);
     const next = end === undefined ? null : (walking[end] ?? null);
     if (between.length === 1 && next === null) return [];
-    return stepOf(between, next);
+    return stepOf(between, next).map(sameStep);
   });
+}
+
+/** The step that a contact began when it was last looked at. */
+const stepOfContact = new WeakMap<WalkPanel, Step>();
+
+/** A step of the same panels is the same step from one look to the next, so it is known by its identity. */
+function sameStep(step: Step): Step {
+  const before = stepOfContact.get(step.contact);
+  const isSame = before !== undefined && before.next === step.next;
+  if (isSame && areSame(before.panels, step.panels)) return before;
+  stepOfContact.set(step.contact, step);
+  return step;
 }
 
 /** The panels of the walk itself, without stands and lead-ins. */

@@ -3,9 +3,11 @@ import type { NoReading } from "./answer";
 import type { Finding } from "./finding";
 import { placeOf } from "./ground-mark";
 import { type HipHeight, hipHeight } from "./hip-height";
+import { memoryBy } from "./memory";
 import { type Against, type Pattern, patternOf } from "./pattern";
 import { type GroundMark, seenMark } from "./seen-mark";
 import { findSteps, type Step } from "./step";
+import { type StepKeys, stepKeys, termsOf } from "./step-keys";
 import { type CommonYardstick, commonOf, type Walk, type WalkPanel, type Yardstick } from "./walk";
 import { walkLegLength } from "./walk-leg";
 
@@ -27,12 +29,26 @@ export interface Study {
   ground(panel: WalkPanel, joint: JointName): GroundMark | null;
   /** The same counted from the panel's middle: for what is compared within one panel, wherever it stands. */
   seen(panel: WalkPanel, joint: JointName): GroundMark | null;
-  /** What a function reads on one panel alone, worked out once for as long as somebody holds the panel. */
-  once<Told>(panel: WalkPanel, work: PanelWork<Told>): Told;
+  /**
+   * What a function reads on one panel, worked out once for as long as somebody holds the panel and the terms
+   * of the walk are the same. It may ask for anything about that panel but a solved place, and for what it is
+   * handed beside, which is known by its identity: other panels, places, steps. For nothing else of the walk.
+   */
+  once<Told, By extends readonly unknown[]>(
+    panel: WalkPanel,
+    work: (study: Study, panel: WalkPanel, ...by: By) => Told,
+    ...by: By
+  ): Told;
+  /**
+   * The same of a step: of its panels and places, its next contact, and the step that follows it. A step that
+   * is handed beside counts with the step that follows it, too.
+   */
+  onceIn<Told, By extends readonly unknown[]>(
+    step: Step,
+    work: (study: Study, step: Step, ...by: By) => Told,
+    ...by: By
+  ): Told;
 }
-
-/** Work on one panel. It is known by its identity, so it is to be a function of a file, not made anew. */
-export type PanelWork<Told> = (study: Study, panel: WalkPanel) => Told;
 
 /** One question about a walk: a pure function of its study. */
 export type Check = (study: Study) => readonly Finding[];
@@ -42,21 +58,16 @@ interface Measure {
   readonly leg: LegLength;
   /** The stand's side view, from which unmarked ankles and balls follow; null without a stand. */
   readonly stand: ViewMarks | null;
-  /** What is carried, as a share of body mass. */
-  readonly load: number;
 }
 
 interface Facts {
   readonly legUnits: number | null;
-  readonly load: number;
   readonly stand: ViewMarks | null;
   /** The panel with the ankles and balls that follow from the stand's foot. */
   readonly whole: WalkPanel;
   readonly hip: HipHeight | NoReading;
   /** Marks of the side view that were asked for, counted from the panel's middle. */
   readonly seen: Map<JointName, GroundMark | null>;
-  /** By the work that was done. */
-  readonly told: Map<unknown, unknown>;
 }
 
 /**
@@ -65,19 +76,12 @@ interface Facts {
  */
 const factsByPanel = new WeakMap<WalkPanel, Facts>();
 
-function factsOf(panel: WalkPanel, { leg, stand, load }: Measure): Facts {
+function factsOf(panel: WalkPanel, { leg, stand }: Measure): Facts {
   const legUnits = leg.kind === "value" ? leg.value : null;
   const known = factsByPanel.get(panel);
-  if (
-    known !== undefined &&
-    known.legUnits === legUnits &&
-    known.stand === stand &&
-    known.load === load
-  )
-    return known;
+  if (known !== undefined && known.legUnits === legUnits && known.stand === stand) return known;
   const whole = legUnits === null || stand === null ? panel : withFoot(panel, stand, legUnits);
-  const hip = hipHeight(whole, leg);
-  const facts = { legUnits, load, stand, whole, hip, seen: new Map(), told: new Map() };
+  const facts = { legUnits, stand, whole, hip: hipHeight(whole, leg), seen: new Map() };
   factsByPanel.set(panel, facts);
   return facts;
 }
@@ -93,15 +97,22 @@ function withFoot(panel: WalkPanel, stand: ViewMarks, legUnits: number): WalkPan
  * @param against what the yardsticks this-walk and version go by
  */
 export function studyWalk(walk: Walk, yardstick: Yardstick, against: Against = {}): Study {
-  const read = readWalk(walk, yardstick);
-  return { ...read, pattern: patternOf(read, against, (other) => readWalk(other, yardstick)) };
+  const study = readWalk(walk, yardstick);
+  study.pattern = patternOf(study, against, (other) => readWalk(other, yardstick));
+  return study;
 }
 
-/** A walk's readings, before anything is said about the step that it is held against. */
-function readWalk(walk: Walk, yardstick: Yardstick): Study {
+/** A study before its pattern is told, which is found in what was read. */
+interface Draft extends Study {
+  pattern: Study["pattern"];
+}
+
+function readWalk(walk: Walk, yardstick: Yardstick): Draft {
   const leg = walkLegLength(walk);
   const stand = walk.panels.find(({ pose }) => pose === "stand")?.marks.side ?? null;
-  const measure: Measure = { leg, stand, load: walk.load ?? 0 };
+  const measure: Measure = { leg, stand };
+  const recall = memoryBy([yardstick, ...termsOf(walk, leg)]);
+  let keys: StepKeys | null = null;
   const seen = (panel: WalkPanel, joint: JointName) => {
     const facts = factsOf(panel, measure);
     const known = facts.seen.get(joint);
@@ -110,7 +121,7 @@ function readWalk(walk: Walk, yardstick: Yardstick): Study {
     facts.seen.set(joint, mark);
     return mark;
   };
-  const study: Study = {
+  const study: Draft = {
     walk,
     yardstick,
     common: commonOf(yardstick),
@@ -125,10 +136,12 @@ function readWalk(walk: Walk, yardstick: Yardstick): Study {
       return mark === null || !Number.isFinite(place) ? null : { ...mark, x: place + mark.x };
     },
     seen,
-    once<Told>(panel: WalkPanel, work: PanelWork<Told>): Told {
-      const { told } = factsOf(panel, measure);
-      if (!told.has(work)) told.set(work, work(study, panel));
-      return told.get(work) as Told;
+    once: (panel, work, ...by) => recall({ panel, work, by }, () => work(study, panel, ...by)),
+    onceIn(step, work, ...by) {
+      keys ??= stepKeys(study);
+      const key = [...keys.ofStep(step), ...by.flatMap(keys.ofOther)];
+      const asked = { panel: step.contact, work, by: key };
+      return recall(asked, () => work(study, step, ...by));
     },
   };
   return study;

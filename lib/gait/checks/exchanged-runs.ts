@@ -25,7 +25,7 @@ interface Stretch {
  */
 export function exchangedRuns(study: Study, view: View): readonly Run[] {
   const rows = legRows(study, view);
-  let links: readonly Link[] = linksOf(rows);
+  let links: readonly Link[] = linksOf(study, rows);
   const runs: Run[] = [];
   // Each time round at least one panel is put right, so this ends.
   while (runs.length < rows.length) {

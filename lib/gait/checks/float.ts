@@ -18,13 +18,15 @@ import { cannotTell, NEEDS_A_SIDE, sound } from "./answers";
  * Source:  beside the limit
  */
 export function float(study: Study): readonly Finding[] {
-  return study.walk.panels.flatMap((panel) => {
-    const feet = bearingFeet(panel);
-    if (feet !== null) return feet.map((side) => judge(study, panel, side));
-    const unsaid = panel.pose !== "breakdown" && panel.pose !== "lead-in";
-    const about = { check: "float", side: null, panels: [panel] } as const;
-    return unsaid ? [cannotTell(about, NEEDS_A_SIDE)] : [];
-  });
+  return study.walk.panels.flatMap((panel) => study.once(panel, inPanel));
+}
+
+function inPanel(study: Study, panel: WalkPanel): Finding[] {
+  const feet = bearingFeet(panel);
+  if (feet !== null) return feet.map((side) => judge(study, panel, side));
+  const unsaid = panel.pose !== "breakdown" && panel.pose !== "lead-in";
+  const about = { check: "float", side: null, panels: [panel] } as const;
+  return unsaid ? [cannotTell(about, NEEDS_A_SIDE)] : [];
 }
 
 function judge(study: Study, panel: WalkPanel, side: Side): Finding {

@@ -25,23 +25,25 @@ import { nextContact, whoseStep } from "./step-words";
  * Source:  beside each limit
  */
 export function footRoll(study: Study): readonly Finding[] {
-  const { walk, steps, common } = study;
+  const { walk, steps } = study;
   if (isQuiet(walk.kind, "foot-roll")) return [];
   if (study.pattern !== null) return byPattern(study, study.pattern, "foot-roll", FOOT_ROLL_TRAITS);
   if (steps.length === 0) {
     return [cannotTell({ check: "foot-roll", side: null, panels: [] }, NEEDS_A_STEP)];
   }
-  return steps.flatMap((step) => {
-    const { weightOn, contact } = step;
-    if (weightOn === null) {
-      return [cannotTell({ check: "foot-roll", side: null, panels: [contact] }, NEEDS_A_SIDE)];
-    }
-    return [
-      landing(study, contact, weightOn),
-      ...FLAT_AT[common].map((pose) => flat(study, step, weightOn, pose)),
-      leaving(study, step, weightOn),
-    ];
-  });
+  return steps.flatMap((step) => study.onceIn(step, judge));
+}
+
+function judge(study: Study, step: Step): Finding[] {
+  const { weightOn, contact } = step;
+  if (weightOn === null) {
+    return [cannotTell({ check: "foot-roll", side: null, panels: [contact] }, NEEDS_A_SIDE)];
+  }
+  return [
+    landing(study, contact, weightOn),
+    ...FLAT_AT[study.common].map((pose) => flat(study, step, weightOn, pose)),
+    leaving(study, step, weightOn),
+  ];
 }
 
 interface ToeOverHeel {

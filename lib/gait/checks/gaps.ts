@@ -22,7 +22,7 @@ export const gaps: Check = (study): readonly Finding[] => {
   if (study.steps.length === 0) return [NO_STEP];
   const inStep = study.common === "trade" ? spacing : passingShare;
   return [
-    ...study.steps.map((step) => inStep(study, step)),
+    ...study.steps.map((step) => study.onceIn(step, inStep)),
     ...(isQuiet(kind, "gaps:sides") ? [] : sidesGap(study)),
   ];
 };

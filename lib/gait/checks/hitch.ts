@@ -29,7 +29,7 @@ export function hitch(study: Study): readonly Finding[] {
   if (steps.length === 0) {
     return [cannotTell({ check: "hitch", side: null, panels: [] }, NEEDS_A_STEP)];
   }
-  return steps.flatMap((step) => judge(study, step));
+  return steps.flatMap((step) => study.onceIn(step, judge));
 }
 
 function judge(study: Study, step: Step): Finding[] {

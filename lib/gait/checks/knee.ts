@@ -29,39 +29,54 @@ export function knee(study: Study): readonly Finding[] {
   if (isQuiet(walk.kind, "knee")) return [];
   const about = { check: "knee", side: null, panels: [] } as const;
   if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
-  return SIDES.flatMap((side) => judge(study, side));
+  const bent = walk.panels.map((panel) => study.once(panel, inPanel));
+  return SIDES.flatMap((side) => judge(side, bent));
 }
 
+/** The knees of a panel. */
 interface Bent {
   readonly panel: WalkPanel;
-  /** Past straight, so that a bent knee is negative. */
-  readonly back: Reading;
+  readonly left: Knee;
+  readonly right: Knee;
 }
 
-function judge(study: Study, side: Side): Finding[] {
-  const { panels } = study.walk;
-  const read = panels.flatMap((panel): Bent[] => {
+interface Knee {
+  /** Past straight, so that a bent knee is negative. */
+  readonly back: Reading | null;
+  readonly remark: Remark | null;
+}
+
+function inPanel(study: Study, panel: WalkPanel): Bent {
+  const of = (side: Side): Knee => {
     const back = bentBack(study, panel, side);
-    return back === null ? [] : [{ panel, back }];
-  });
-  const unread = panels.filter((panel) => !read.some((one) => one.panel === panel));
-  const remarks = read.flatMap((one) => remark(study, side, one));
+    return { back, remark: back === null ? null : remark(study, side, panel, back) };
+  };
+  return { panel, left: of("left"), right: of("right") };
+}
+
+function judge(side: Side, bent: readonly Bent[]): Finding[] {
+  const panels = bent.map(({ panel }) => panel);
+  const unread = bent.filter((one) => one[side].back === null).map(({ panel }) => panel);
+  const remarks = bent.map((one) => one[side].remark).filter((told) => told !== null);
   const about = { check: "knee", side, panels: unread } as const;
   if (unread.length > 0 || panels.length === 0) {
     const needs = `the ${side} hip, knee and ankle marked in the side view`;
     return [...remarks, cannotTell(about, needs)];
   }
-  const vague = read.filter(({ back }) => isTooVague(back));
+  const vague = bent.filter((one) => isTooVague(one[side].back));
   if (vague.length > 0) {
     const exactly = { ...about, panels: vague.map(({ panel }) => panel) };
     return [...remarks, cannotTell(exactly, `the ${side} knee marked more exactly`)];
   }
   if (remarks.length > 0) return remarks;
-  const [worst] = read.toSorted((a, b) => greatestFirst(a.back.value, b.back.value));
-  return [sound({ ...about, panels }, worst?.back ?? null)];
+  const read = bent.map((one) => one[side].back).filter((back) => back !== null);
+  const [worst] = read.toSorted((a, b) => greatestFirst(a.value, b.value));
+  return [sound({ ...about, panels }, worst ?? null)];
 }
 
-function isTooVague({ value, plusMinus }: Reading): boolean {
+function isTooVague(back: Reading | null): boolean {
+  if (back === null) return false;
+  const { value, plusMinus } = back;
   const surelyForward = value + plusMinus <= BENDS_BACK;
   return !(surelyForward || plusMinus <= VAGUE_BEYOND);
 }
@@ -72,26 +87,24 @@ function bentBack(study: Study, panel: WalkPanel, side: Side): Reading | null {
   return { value: -told.value, plusMinus: told.plusMinus, unit: "rad" };
 }
 
-function remark(study: Study, side: Side, { panel, back }: Bent): Remark[] {
-  if (!clearlyBeyond(back.value, back.plusMinus, BENDS_BACK)) return [];
+function remark(study: Study, side: Side, panel: WalkPanel, back: Reading): Remark | null {
+  if (!clearlyBeyond(back.value, back.plusMinus, BENDS_BACK)) return null;
   const joints = (["hip", "knee", "ankle"] as const).map((joint) => limbJoint(side, joint));
   const passes = degrees({ value: BENDS_BACK, plusMinus: 0 });
-  return [
-    {
-      kind: "remark",
-      check: "knee",
-      level: "shows",
-      yardstick: study.yardstick,
-      side,
-      panels: [panel.id],
-      frames: [panel.frame],
-      spots: [{ panel: panel.id, view: "side", joints }],
-      measured: back,
-      expected: { value: BENDS_BACK, plusMinus: 0, unit: "rad" },
-      title: capital(`${side} knee bends back`),
-      why: `At frame ${panel.frame} the ${side} knee is ${degrees(back)} past straight; up to ${passes} passes as straight. The leg will be seen to break backward.`,
-      source: KNEE_SOURCE,
-      beyond: (back.value - BENDS_BACK) / BENDS_BACK,
-    },
-  ];
+  return {
+    kind: "remark",
+    check: "knee",
+    level: "shows",
+    yardstick: study.yardstick,
+    side,
+    panels: [panel.id],
+    frames: [panel.frame],
+    spots: [{ panel: panel.id, view: "side", joints }],
+    measured: back,
+    expected: { value: BENDS_BACK, plusMinus: 0, unit: "rad" },
+    title: capital(`${side} knee bends back`),
+    why: `At frame ${panel.frame} the ${side} knee is ${degrees(back)} past straight; up to ${passes} passes as straight. The leg will be seen to break backward.`,
+    source: KNEE_SOURCE,
+    beyond: (back.value - BENDS_BACK) / BENDS_BACK,
+  };
 }

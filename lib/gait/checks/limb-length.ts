@@ -14,7 +14,7 @@ import {
 import { FRONT_SOURCE, LENGTH_LIMITS, LENGTH_SOURCE } from "../methods/limb-length";
 import { rankRemarks } from "../rank-remarks";
 import type { Study } from "../study";
-import type { WalkPanel, Yardstick } from "../walk";
+import type { WalkPanel } from "../walk";
 import { capital, listed, percent } from "../words";
 import { cannotTell, sound } from "./answers";
 import { limbPairs } from "./limb-pairs";
@@ -45,42 +45,58 @@ export function limbLength(study: Study): readonly Finding[] {
   const { leg, walk } = study;
   const about = { check: "limb-length", side: null, panels: [] } as const;
   if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
-  const judged = walk.panels.map((panel) => judgedOf(study, panel));
-  const seen = judged.flatMap((one) => one.seen);
-  const single = judged.flatMap((one) => one.single);
-  const pairs = judged.flatMap((one) => one.pairs);
-  const remarks = [...worstOfLimbs(single.filter((one) => !isToldByPair(one, pairs))), ...pairs];
-  return [...remarks, ...SIDES.flatMap((side) => others(study, side, seen, remarks))];
+  const judged = walk.panels.map((panel) => study.once(panel, judge, trueLengths(study)));
+  const remarks = [
+    ...judged.flatMap(({ single }) => single),
+    ...judged.flatMap((one) => one.pairs),
+  ];
+  return [...remarks, ...SIDES.flatMap((side) => others(side, judged, remarks))];
 }
 
 /** What one panel alone tells of its bones, against the figure's own. */
 interface Judged {
-  readonly seen: readonly Seen[];
+  readonly panel: WalkPanel;
   readonly single: readonly Remark[];
   readonly pairs: readonly Remark[];
+  readonly legs: Readonly<Record<Side, LegSeen>>;
 }
 
-const judgedPanels = new WeakMap<
-  WalkPanel,
-  Judged & { readonly own: TrueLengths; readonly yardstick: Yardstick }
->();
-
-/** Judged once for as long as somebody holds the panel, and the figure's own bones are the same. */
-function judgedOf(study: Study, panel: WalkPanel): Judged {
-  const { yardstick } = study;
-  const own = trueLengths(study);
-  const known = judgedPanels.get(panel);
-  if (known?.own === own && known.yardstick === yardstick) return known;
-  const seen = panel.pose === "stand" ? [] : SIDES.flatMap((side) => bonesSeen(study, panel, side));
-  const single = seen.map((one) => remark(study, one)).filter((one) => one !== null);
-  const judged = { own, yardstick, seen, single, pairs: limbPairs(study, panel, single) };
-  judgedPanels.set(panel, judged);
-  return judged;
+/** What a leg of one panel answers beside its remarks. */
+interface LegSeen {
+  readonly isRead: boolean;
+  /** The side's bones from the side, and those of them whose marks are too vague. */
+  readonly vague: readonly Seen[];
+  readonly worst: Seen | undefined;
 }
 
-function bonesSeen(study: Study, panel: WalkPanel, side: Side): Seen[] {
+function judge(study: Study, panel: WalkPanel, own: TrueLengths): Judged {
+  const seen =
+    panel.pose === "stand" ? [] : SIDES.flatMap((side) => bonesSeen(study, panel, side, own));
+  const told = seen.map((one) => remark(study, one, own)).filter((one) => one !== null);
+  const pairs = limbPairs(study, panel, told);
+  const single = worstOfLimbs(told.filter((one) => !isToldByPair(one, pairs)));
+  const legs = {
+    left: legSeen(study, panel, "left", seen),
+    right: legSeen(study, panel, "right", seen),
+  };
+  return { panel, single, pairs, legs };
+}
+
+function legSeen(study: Study, panel: WalkPanel, side: Side, seen: readonly Seen[]): LegSeen {
+  const own = seen.filter((one) => one.side === side && one.view === "side");
+  const isRead = LEGS.every((bone) => boneLength(study, panel, side, bone) !== null);
+  return { isRead, vague: own.filter(isTooVague), worst: worstOf(own) };
+}
+
+function worstOf(seen: readonly Seen[]): Seen | undefined {
+  return seen.toSorted((a, b) =>
+    greatestFirst(Math.abs(a.measured.value), Math.abs(b.measured.value)),
+  )[0];
+}
+
+function bonesSeen(study: Study, panel: WalkPanel, side: Side, lengths: TrueLengths): Seen[] {
   return LIMB_BONES.flatMap((bone) => {
-    const own = trueLengths(study)[bone];
+    const own = lengths[bone];
     const here = boneLength(study, panel, side, bone);
     const ahead = boneAhead(study, panel, side, bone);
     if (own === null) return [];
@@ -106,13 +122,14 @@ function longerBy(seen: Length, own: Length): Reading {
   };
 }
 
-function remark(study: Study, { panel, side, bone, view, measured }: Seen): Remark | null {
+function remark(study: Study, seenBone: Seen, own: TrueLengths): Remark | null {
+  const { panel, side, bone, view, measured } = seenBone;
   const { value, plusMinus } = measured;
   const far = view === "side" ? Math.abs(value) : value;
   const broken = LENGTH_LIMITS[bone].find((limit) => clearlyBeyond(far, plusMinus, limit.value));
   if (broken === undefined) return null;
   const longer = value > 0;
-  const than = trueLengths(study)[bone]?.from === "stand" ? "on the stand" : "in most poses";
+  const than = own[bone]?.from === "stand" ? "on the stand" : "in most poses";
   const seen = { shows: "will", "may-show": "may", tidy: "will hardly" }[broken.level];
   const asked =
     view === "side"
@@ -164,33 +181,23 @@ function isToldByPair({ level, panels, spots }: Remark, pairs: readonly Remark[]
 }
 
 /** What a side answers beside its remarks: sound, or what its legs still need. */
-function others(
-  study: Study,
-  side: Side,
-  seen: readonly Seen[],
-  remarks: readonly Remark[],
-): Finding[] {
-  const own = seen.filter((one) => one.side === side && one.view === "side");
-  const read = (panel: WalkPanel) =>
-    LEGS.every((bone) => boneLength(study, panel, side, bone) !== null);
-  const panels = study.walk.panels.filter(({ pose }) => pose !== "stand");
-  const unread = panels.filter((panel) => !read(panel));
+function others(side: Side, judged: readonly Judged[], remarks: readonly Remark[]): Finding[] {
+  const walking = judged.filter(({ panel }) => panel.pose !== "stand");
+  const unread = walking.filter(({ legs }) => !legs[side].isRead).map(({ panel }) => panel);
   const about = { check: "limb-length", side, panels: unread } as const;
-  if (panels.length === 0) return []; // a stand alone is its own measure
+  if (walking.length === 0) return []; // a stand alone is its own measure
   if (unread.length > 0) {
     return [cannotTell(about, `the ${side} hip, knee and ankle marked in the side view`)];
   }
-  const vague = own.filter(isTooVague);
+  const vague = walking.flatMap(({ legs }) => legs[side].vague);
   if (vague.length > 0) {
     const bones = listed([...new Set(vague.map(({ bone }) => `${side} ${bone}`))]);
     const exactly = { ...about, panels: vague.map(({ panel }) => panel) };
     return [cannotTell(exactly, `the ends of the ${bones} marked more exactly`)];
   }
   if (remarks.some((one) => one.side === side)) return [];
-  const [worst] = own.toSorted((a, b) =>
-    greatestFirst(Math.abs(a.measured.value), Math.abs(b.measured.value)),
-  );
-  return [sound({ ...about, panels }, worst?.measured ?? null)];
+  const worst = worstOf(walking.flatMap(({ legs }) => legs[side].worst ?? []));
+  return [sound({ ...about, panels: walking.map(({ panel }) => panel) }, worst?.measured ?? null)];
 }
 
 /** Whether a bone of twice its gravest limit could pass unseen. */

@@ -4,6 +4,7 @@ import { ORDERED, OUT_OF_ORDER, POSE_ORDER_SOURCES } from "../methods/pose-order
 import { patternWords, posesOf } from "../pattern";
 import { type PoseGroup, poseGroups } from "../pose-groups";
 import { isQuiet } from "../quiet";
+import type { Step } from "../step";
 import type { Study } from "../study";
 import type { CommonYardstick, WalkPanel } from "../walk";
 import { capital, listed, sided } from "../words";
@@ -30,10 +31,14 @@ export function poseOrder(study: Study): readonly Finding[] {
   if (study.pattern?.kind === "cannot-tell") {
     return [cannotTell({ check: "pose-order", side: null, panels: [] }, study.pattern.needs)];
   }
-  return groups.flatMap((group) => judge(study, group));
+  const rule = study.pattern?.step ?? null;
+  return groups.flatMap((group) => {
+    const [first] = group.panels;
+    return first === undefined ? [] : study.once(first, judge, group, rule);
+  });
 }
 
-function judge(study: Study, group: PoseGroup): Finding[] {
+function judge(study: Study, _first: WalkPanel, group: PoseGroup, _rule: Step | null): Finding[] {
   const about = { check: "pose-order", side: group.side, panels: group.panels } as const;
   const remarks = [
     ...wrongSide(study, group),

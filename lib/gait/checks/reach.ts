@@ -3,7 +3,7 @@ import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond, greatestFirst } from "../beyond";
 import type { Finding, Reading, Remark } from "../finding";
 import { frontMark } from "../front-mark";
-import { trueLengths } from "../limb-bones";
+import { type TrueLengths, trueLengths } from "../limb-bones";
 import { BEYOND_REACH, REACH_SOURCE } from "../methods/reach";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
@@ -26,41 +26,64 @@ const VAGUE_BEYOND = 0.1;
  * Source:  beside the limit, in `methods/reach`
  */
 export function reach(study: Study): readonly Finding[] {
-  const { leg } = study;
+  const { leg, walk } = study;
   const about = { check: "reach", side: null, panels: [] } as const;
   if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
-  return SIDES.flatMap((side) => judge(study, side));
+  const own = trueLengths(study);
+  const reached = walk.panels.map((panel) => study.once(panel, inPanel, own));
+  return SIDES.flatMap((side) => judge(side, reached));
 }
 
+/** How far the ankles of a panel are from their hips, over what the legs can span. */
 interface Reached {
   readonly panel: WalkPanel;
-  readonly measured: Reading;
+  readonly left: Leg;
+  readonly right: Leg;
 }
 
-function judge(study: Study, side: Side): Finding[] {
-  const { panels } = study.walk;
-  const read = panels.flatMap((panel): Reached[] => {
-    const measured = beyondBones(study, panel, side);
-    return measured === null ? [] : [{ panel, measured }];
-  });
-  const unread = panels.filter((panel) => !read.some((one) => one.panel === panel));
-  const remarks = read.flatMap((one) => remark(study, side, one));
+interface Leg {
+  readonly measured: Reading | null;
+  readonly remark: Remark | null;
+}
+
+function inPanel(study: Study, panel: WalkPanel, own: TrueLengths): Reached {
+  const of = (side: Side): Leg => {
+    const measured = beyondBones(study, panel, side, own);
+    const told = measured === null ? null : remark(study, side, panel, measured);
+    return { measured, remark: told };
+  };
+  return { panel, left: of("left"), right: of("right") };
+}
+
+function judge(side: Side, reached: readonly Reached[]): Finding[] {
+  const panels = reached.map(({ panel }) => panel);
+  const unread = reached.filter((one) => one[side].measured === null).map(({ panel }) => panel);
+  const remarks = reached.map((one) => one[side].remark).filter((told) => told !== null);
   const needs = `the ${side} hip, knee and ankle marked in the side view`;
   const about = { check: "reach", side, panels: unread } as const;
   if (unread.length > 0 || panels.length === 0) return [...remarks, cannotTell(about, needs)];
-  const vague = read.filter(({ measured }) => !(measured.plusMinus <= VAGUE_BEYOND));
+  const vague = reached.filter((one) => isTooVague(one[side].measured));
   if (vague.length > 0) {
     const exactly = { ...about, panels: vague.map(({ panel }) => panel) };
     return [...remarks, cannotTell(exactly, `the ${side} hip and ankle marked more exactly`)];
   }
   if (remarks.length > 0) return remarks;
-  const [farthest] = read.toSorted((a, b) => greatestFirst(a.measured.value, b.measured.value));
-  return [sound({ ...about, panels }, farthest?.measured ?? null)];
+  const read = reached.map((one) => one[side].measured).filter((measured) => measured !== null);
+  const [farthest] = read.toSorted((a, b) => greatestFirst(a.value, b.value));
+  return [sound({ ...about, panels }, farthest ?? null)];
+}
+
+function isTooVague(measured: Reading | null): boolean {
+  return measured !== null && !(measured.plusMinus <= VAGUE_BEYOND);
 }
 
 /** How much farther than its bones reach an ankle is from its hip; null where that cannot be read. */
-function beyondBones(study: Study, panel: WalkPanel, side: Side): Reading | null {
-  const { thigh, shank } = trueLengths(study);
+function beyondBones(
+  study: Study,
+  panel: WalkPanel,
+  side: Side,
+  { thigh, shank }: TrueLengths,
+): Reading | null {
   const hip = study.seen(panel, limbJoint(side, "hip"));
   const ankle = study.seen(panel, limbJoint(side, "ankle"));
   if (thigh === null || shank === null || hip === null || ankle === null) return null;
@@ -76,31 +99,29 @@ function beyondBones(study: Study, panel: WalkPanel, side: Side): Reading | null
   };
 }
 
-function remark(study: Study, side: Side, { panel, measured }: Reached): Remark[] {
-  if (!clearlyBeyond(measured.value, measured.plusMinus, BEYOND_REACH)) return [];
+function remark(study: Study, side: Side, panel: WalkPanel, measured: Reading): Remark | null {
+  if (!clearlyBeyond(measured.value, measured.plusMinus, BEYOND_REACH)) return null;
   const passes = percent({ value: BEYOND_REACH, plusMinus: 0 });
-  return [
-    {
-      kind: "remark",
-      check: "reach",
-      level: "may-show",
-      yardstick: study.yardstick,
-      side,
-      panels: [panel.id],
-      frames: [panel.frame],
-      spots: [
-        {
-          panel: panel.id,
-          view: "side",
-          joints: [limbJoint(side, "hip"), limbJoint(side, "ankle")],
-        },
-      ],
-      measured,
-      expected: { value: BEYOND_REACH, plusMinus: 0, unit: "leg" },
-      title: capital(`${side} leg does not reach`),
-      why: `At frame ${panel.frame} the ${side} ankle is ${percent(measured)} of a leg farther from its hip than thigh and shank are long; up to ${passes} passes as straight. The leg may be seen to stretch.`,
-      source: REACH_SOURCE,
-      beyond: (measured.value - BEYOND_REACH) / BEYOND_REACH,
-    },
-  ];
+  return {
+    kind: "remark",
+    check: "reach",
+    level: "may-show",
+    yardstick: study.yardstick,
+    side,
+    panels: [panel.id],
+    frames: [panel.frame],
+    spots: [
+      {
+        panel: panel.id,
+        view: "side",
+        joints: [limbJoint(side, "hip"), limbJoint(side, "ankle")],
+      },
+    ],
+    measured,
+    expected: { value: BEYOND_REACH, plusMinus: 0, unit: "leg" },
+    title: capital(`${side} leg does not reach`),
+    why: `At frame ${panel.frame} the ${side} ankle is ${percent(measured)} of a leg farther from its hip than thigh and shank are long; up to ${passes} passes as straight. The leg may be seen to stretch.`,
+    source: REACH_SOURCE,
+    beyond: (measured.value - BEYOND_REACH) / BEYOND_REACH,
+  };
 }

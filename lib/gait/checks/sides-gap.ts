@@ -2,11 +2,12 @@ import { clearlyBeyond } from "../beyond";
 import { stepFrames } from "../expected-frames";
 import type { Finding, Reading } from "../finding";
 import { EXPOSURES_OFF, SIDES_LIMITS, SIDES_SOURCE } from "../methods/gaps";
+import type { Step } from "../step";
 import type { Study } from "../study";
 import { symmetryIndex } from "../symmetry-index";
 import type { WalkPanel } from "../walk";
 import { framesInWords, sided } from "../words";
-import { type Stride, stridesOf } from "./strides";
+import { stridesOf } from "./strides";
 
 /**
  * Do the two steps of a stride take the same time? Said only when they differ by more than one
@@ -16,12 +17,13 @@ import { type Stride, stridesOf } from "./strides";
  */
 export function sidesGap(study: Study): readonly Finding[] {
   const strides = stridesOf(study.steps);
-  if (strides.length > 0) return strides.map((stride) => judge(study, stride));
+  if (strides.length > 0)
+    return strides.map(({ first, second }) => study.onceIn(first, judge, second));
   const needs = "both steps of a stride, each with the contact that ends it";
   return [{ kind: "cannot-tell", check: "gaps", side: null, panels: [], needs }];
 }
 
-function judge(study: Study, { first, second }: Stride): Finding {
+function judge(study: Study, first: Step, second: Step): Finding {
   const panels = [first.contact, second.contact, second.next].filter((panel) => panel !== null);
   const one = stepFrames(first);
   const two = stepFrames(second);

@@ -17,7 +17,11 @@ import { cannotTell, sound } from "./answers";
  * Source:  beside the limit
  */
 export function sink(study: Study): readonly Finding[] {
-  return study.walk.panels.flatMap((panel) => SIDES.map((side) => judge(study, panel, side)));
+  return study.walk.panels.flatMap((panel) => study.once(panel, inPanel));
+}
+
+function inPanel(study: Study, panel: WalkPanel): Finding[] {
+  return SIDES.map((side) => judge(study, panel, side));
 }
 
 function judge(study: Study, panel: WalkPanel, side: Side): Finding {

@@ -26,13 +26,18 @@ export function slide(study: Study): readonly Finding[] {
   if (study.steps.length === 0) {
     return [cannotTell(null, [], "a contact and the poses that follow it")];
   }
-  return study.steps.flatMap((step) => {
-    const { weightOn } = step;
-    if (weightOn === null) {
-      return [cannotTell(null, [step.contact.id], "to know whose weight the step carries")];
-    }
-    return oneRemark(SLIDE_RULES.map((rule) => judge(study, step, weightOn, rule)));
-  });
+  const { ground, panels } = study.walk;
+  // Solved places that a hand has set some of may tie a foot to any other.
+  const tied = ground === "solved" && panels.some(({ place }) => place !== null) ? study : null;
+  return study.steps.flatMap((step) => study.onceIn(step, inStep, tied));
+}
+
+function inStep(study: Study, step: Step, _tied: Study | null): Finding[] {
+  const { weightOn } = step;
+  if (weightOn === null) {
+    return [cannotTell(null, [step.contact.id], "to know whose weight the step carries")];
+  }
+  return oneRemark(SLIDE_RULES.map((rule) => judge(study, step, weightOn, rule)));
 }
 
 /** Both marks of a foot that slips tell of one slip: the graver is kept. */

@@ -1,5 +1,6 @@
 import type { Finding } from "../finding";
 import { isQuiet } from "../quiet";
+import type { Step } from "../step";
 import type { Study } from "../study";
 import { cannotTell } from "./answers";
 import { type Stride, stridesOf } from "./strides";
@@ -22,12 +23,14 @@ import { ANGLE_PAIRS, CLEARANCE_PAIRS, HEIGHT_PAIRS } from "./symmetry-readings"
 export function symmetry(study: Study): readonly Finding[] {
   if (isQuiet(study.walk.kind, "symmetry")) return [];
   const strides = stridesOf(study.steps);
-  if (strides.length > 0) return strides.flatMap((stride) => judge(study, stride));
+  if (strides.length > 0)
+    return strides.flatMap(({ first, second }) => study.onceIn(first, judge, second));
   const about = { check: "symmetry", side: null, panels: [] } as const;
   return [cannotTell(about, "the same pose of two steps")];
 }
 
-function judge(study: Study, stride: Stride): Finding[] {
+function judge(study: Study, first: Step, second: Step): Finding[] {
+  const stride: Stride = { first, second };
   const lean = leanPart(study, stride);
   const parts = [
     lean,

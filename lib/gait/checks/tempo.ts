@@ -44,7 +44,7 @@ export function tempo(study: Study): readonly Finding[] {
   if (steps.length === 0) {
     return [cannotTell({ check: "tempo", side: null, panels: [] }, NEEDS_A_STEP)];
   }
-  return [...steps.map((step) => judge(study, step)), ...skating(study)];
+  return [...steps.map((step) => study.onceIn(step, judge)), ...skating(study)];
 }
 
 function judge(study: Study, step: Step): Finding {

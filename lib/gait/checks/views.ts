@@ -35,17 +35,32 @@ export function views(study: Study): readonly Finding[] {
   if (isQuiet(walk.kind, "views")) return [];
   const about = { check: "views", side: null, panels: [] } as const;
   if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
-  const read = walk.panels
-    .map((panel) => ({ panel, joints: heightsApart(panel, leg) }))
-    .filter(({ joints }) => joints.length > 0);
+  const told = walk.panels.map((panel) => study.once(panel, inPanel));
+  const read = told.filter(({ worst }) => worst !== undefined);
   if (read.length === 0) return [cannotTell(about, "a joint marked in both views of a panel")];
-  const remarks = read.flatMap(({ panel, joints }) => remark(study, panel, joints));
+  const remarks = read.flatMap((one) => one.remarks);
   const panels = read.map(({ panel }) => panel);
-  const all = read.flatMap(({ joints }) => joints);
-  const isVague = all.every(({ measured }) => !(measured.plusMinus <= VAGUE_BEYOND));
-  if (isVague) return [...remarks, cannotTell({ ...about, panels }, "marks placed more exactly")];
+  if (read.every(({ isVague }) => isVague)) {
+    return [...remarks, cannotTell({ ...about, panels }, "marks placed more exactly")];
+  }
   if (remarks.length > 0) return remarks;
-  return [sound({ ...about, panels }, worst(all)?.measured ?? null)];
+  const farthest = worst(read.flatMap((one) => one.worst ?? []));
+  return [sound({ ...about, panels }, farthest?.measured ?? null)];
+}
+
+/** What one panel alone tells of its two views. */
+interface InPanel {
+  readonly panel: WalkPanel;
+  /** The joint that differs most; undefined where none is marked in both views. */
+  readonly worst: Apart | undefined;
+  readonly isVague: boolean;
+  readonly remarks: readonly Remark[];
+}
+
+function inPanel(study: Study, panel: WalkPanel): InPanel {
+  const joints = heightsApart(panel, study.leg);
+  const isVague = joints.every(({ measured }) => !(measured.plusMinus <= VAGUE_BEYOND));
+  return { panel, worst: worst(joints), isVague, remarks: remark(study, panel, joints) };
 }
 
 /** The joints of a panel that both views have marked. */

@@ -37,7 +37,7 @@ export function weightSide(study: Study): readonly Finding[] {
   const { walk, steps } = study;
   if (isQuiet(walk.kind, "weight-side")) return [];
   const stands = walk.panels.filter(({ pose }) => pose === "stand");
-  const standing = stands.map((panel) => atStand(study, panel));
+  const standing = stands.map((panel) => study.once(panel, atStand));
   if (study.pattern !== null) {
     return [...standing, ...byPattern(study, study.pattern, "weight-side", WEIGHT_SIDE_TRAITS)];
   }
@@ -45,10 +45,11 @@ export function weightSide(study: Study): readonly Finding[] {
     const about = { check: "weight-side", side: null, panels: [] } as const;
     return [...standing, cannotTell(about, NEEDS_A_STEP)];
   }
-  return [
-    ...standing,
-    ...steps.flatMap((step) => [atContact(study, step), atPassing(study, step)]),
-  ];
+  return [...standing, ...steps.flatMap((step) => study.onceIn(step, inStep))];
+}
+
+function inStep(study: Study, step: Step): Finding[] {
+  return [atContact(study, step), atPassing(study, step)];
 }
 
 function atPassing(study: Study, step: Step): Finding {

@@ -29,7 +29,7 @@ export function fixSides(study: Study, { panels, spots }: Remark): readonly Prop
 /** Whether a panel's arms would go a shorter way exchanged. */
 function armsChange(study: Study, id: string, view: View): boolean {
   const rows = armRows(study, view);
-  const links = linksOf(rows);
+  const links = linksOf(study, rows);
   const at = rows.findIndex(({ panel }) => panel.id === id);
   if (at === -1) return true;
   return (links[at - 1]?.costs ?? 0) + (links[at]?.costs ?? 0) < 0;

@@ -5,7 +5,6 @@ import { frontMark } from "../front-mark";
 import type { Step } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
-import { perStep } from "./per-step";
 
 /** A pose of both feet's stance, and the mark that is held against its like. */
 interface Footing {
@@ -31,11 +30,15 @@ const ACROSS: readonly Footing[] = (["passing", "contact"] as const).flatMap((po
  * Errors:  none; without the next contact, or a foot of either stance, it answers "cannot-tell"
  * Source:  heel to heel along the walk (Murray, Drought & Kory 1964, J Bone Joint Surg Am 46:335)
  */
-export const stepLength = perStep((study: Study, step: Step): Answer => {
+export function stepLength(study: Study, step: Step): Answer {
+  return study.onceIn(step, readLength);
+}
+
+function readLength(study: Study, step: Step): Answer {
   const at = (panel: WalkPanel, joint: JointName) => study.ground(panel, joint);
   const needs = "the landing heel marked at both contacts, in the side view";
   return betweenFeet(study, step, ALONG, { at, needs, along: (from, to) => to.x - from.x });
-});
+}
 
 /**
  * Step width: between the feet as they stand, across the walk, in the front view. Below 0 the feet cross:

@@ -6,7 +6,6 @@ import { footState } from "../foot-state";
 import type { Step } from "../step";
 import type { Study } from "../study";
 import { NO_NEXT } from "./between-feet";
-import { perStep } from "./per-step";
 
 /**
  * When the rear foot leaves, as a share of the step, and what people differ by.
@@ -26,7 +25,11 @@ const NEEDS = "the poses after the contact, and how the rear foot meets the grou
  * Errors:  none; without the next contact, or a pose in which the rear foot has left, it answers "cannot-tell"
  * Source:  see `LEAVES`
  */
-export const doubleSupport = perStep((study: Study, step: Step): Answer => {
+export function doubleSupport(study: Study, step: Step): Answer {
+  return study.onceIn(step, readDoubleSupport);
+}
+
+function readDoubleSupport(study: Study, step: Step): Answer {
   const { weightOn, contact, panels } = step;
   const length = stepFrames(step);
   if (length === null || weightOn === null) return NO_NEXT;
@@ -45,7 +48,7 @@ export const doubleSupport = perStep((study: Study, step: Step): Answer => {
   const at = Math.min(up.share, Math.max(last.share, LEAVES.at));
   const open = Math.max(up.share - at, at - last.share);
   return answerOf(at, Math.min(LEAVES.plusMinus, open), "share", NEEDS);
-});
+}
 
 /**
  * Flight: the share of a step in which neither foot is down, by the poses in which both are up.

@@ -1,0 +1,163 @@
+import { isDeepStrictEqual } from "node:util";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { JOINTS, type JointName, type Mark, type ViewMarks } from "../../../lib/body";
+import {
+  type Against,
+  KINDS,
+  type Review,
+  reviewWalk,
+  type Walk,
+  type WalkPanel,
+  YARDSTICKS,
+  type Yardstick,
+} from "../../../lib/gait";
+import { VIEWS } from "../../../lib/geometry";
+import { POSES } from "../../../lib/motion";
+import { type Dice, dice } from "../../support/dice";
+import { walk } from "../../support/walk";
+
+const EDITS = 20; // of one walk, one after the other
+const RUNS = 2;
+const SEED = Number(process.env.SEED ?? 24);
+
+/** A walk on the board, and by what it is judged. */
+interface Board {
+  readonly walk: Walk;
+  readonly yardstick: Yardstick;
+  readonly against: Against;
+}
+
+type Edit = (board: Board, throws: Dice) => Board;
+
+const inWalk = (change: (walk: Walk, throws: Dice) => Partial<Walk>): Edit => {
+  return (board, throws) => ({
+    ...board,
+    walk: { ...board.walk, ...change(board.walk, throws) },
+  });
+};
+
+const inPanel = (change: (panel: WalkPanel, throws: Dice) => Partial<WalkPanel>): Edit =>
+  inWalk(({ panels }, throws) => {
+    const one = throws.of(panels);
+    const changed = { ...one, ...change(one, throws) };
+    const next = panels.map((panel) => (panel === one ? changed : panel));
+    return { panels: next.toSorted((a, b) => a.frame - b.frame) };
+  });
+
+const inMarks = (change: (marks: ViewMarks, joint: JointName, throws: Dice) => ViewMarks): Edit =>
+  inPanel(({ marks }, throws) => {
+    const view = throws.of(VIEWS);
+    return { marks: { ...marks, [view]: change(marks[view], throws.of(JOINTS), throws) } };
+  });
+
+const about = (reach: number, throws: Dice) => throws.below(2 * reach + 1) - reach;
+
+const marked: Edit = inMarks((marks, joint, throws) => {
+  const at: Mark = marks[joint] ?? { x: 360, y: 700, precision: 2 };
+  const reach = throws.of([1, 8, 60]);
+  return {
+    ...marks,
+    [joint]: { ...at, x: at.x + about(reach, throws), y: at.y + about(reach, throws) },
+  };
+});
+
+const unmarked: Edit = inMarks((marks, joint) => {
+  const { [joint]: _, ...others } = marks;
+  return others;
+});
+
+const EDITS_THERE_ARE: Readonly<Record<string, Edit>> = {
+  marked,
+  unmarked,
+  moved: inPanel(({ frame }, throws) => ({ frame: Math.max(1, frame + about(3, throws)) })),
+  labelled: inPanel((_, throws) => ({ pose: throws.of(POSES) })),
+  weighed: inPanel((_, throws) => ({ weightOn: throws.of(["left", "right", null]) })),
+  placed: inPanel((_, throws) => ({ place: throws.of([null, throws.below(300) / 100]) })),
+  loaded: inWalk((_, throws) => ({ load: throws.of([0, 0.2]) })),
+  kind: inWalk((_, throws) => ({ kind: throws.of(["plain", ...KINDS]) })),
+  ground: inWalk((_, throws) => ({ ground: throws.of(["solved", "by-travel"]) })),
+  travel: inWalk((_, throws) => ({ travel: throws.of(["on-the-spot", "travelling"]) })),
+  pace: inWalk((_, throws) => ({
+    advance: throws.of([0, 0.06, 0.07]),
+    exposure: throws.of([1, 2]),
+    framesPerSecond: throws.of([24, 25]),
+  })),
+  built: inWalk(({ build }, throws) => ({
+    build: { ...build, statureMetres: throws.of([null, 1.7]) },
+  })),
+  removed: inWalk(({ panels }, throws) => {
+    const one = throws.of(panels);
+    return panels.length < 8 ? {} : { panels: panels.filter((panel) => panel !== one) };
+  }),
+  repeated: inWalk(({ panels }, throws) => {
+    const one = throws.of(panels);
+    const again = { ...one, id: `${one.id} ${throws.below(1e6)}`, frame: one.frame + 30 };
+    return { panels: [...panels, again].toSorted((a, b) => a.frame - b.frame) };
+  }),
+  yardstick: (board, throws) => ({ ...board, yardstick: throws.of(YARDSTICKS) }),
+  approved: (board, throws) => {
+    const approved = board.walk.panels.slice(throws.below(8)).map(({ id }) => id);
+    return { ...board, against: { ...board.against, approved } };
+  },
+  version: (board, throws) => {
+    const version = { ...walk({ frames: { left: 12, right: 13 } }), load: throws.of([0, 0.1]) };
+    return { ...board, against: { ...board.against, version } };
+  },
+};
+
+/** Marks are what is edited most. */
+function edit(board: Board, throws: Dice): readonly [what: string, Board] {
+  const what = throws.of([...Array(12).fill("marked"), ...Object.keys(EDITS_THERE_ARE)]);
+  return [what, EDITS_THERE_ARE[what]?.(board, throws) ?? board];
+}
+
+function review({ walk, yardstick, against }: Board): Review {
+  return { ...reviewWalk(walk, yardstick, [], against) };
+}
+
+/** The same in objects that nobody has read yet. */
+function unread({ walk, yardstick, against: { version, ...against } }: Board): Board {
+  const ofOther = version === undefined ? {} : { version: structuredClone(version) };
+  return { walk: structuredClone(walk), yardstick, against: { ...against, ...ofOther } };
+}
+
+function twoStrides(): Walk {
+  const one = walk();
+  const again = one.panels.slice(1, -1).map((panel) => ({
+    ...panel,
+    id: `${panel.id} again`,
+    frame: panel.frame + 24,
+  }));
+  return { ...one, panels: [...one.panels.slice(0, -1), ...again] };
+}
+
+describe("a review that remembers the one before", () => {
+  it("says of every edit what a review says that has read nothing before", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 1e6 }), (seed) => {
+        const throws = dice(seed);
+        let board: Board = { walk: twoStrides(), yardstick: throws.of(YARDSTICKS), against: {} };
+        review(board);
+        for (let nth = 0; nth < EDITS; nth += 1) {
+          const [what, next] = edit(board, throws);
+          board = next;
+          const [told, anew] = [review(board), review(unread(board))];
+          if (!isDeepStrictEqual(told, anew)) expect(told, `${what}, edit ${nth}`).toEqual(anew);
+        }
+      }),
+      { numRuns: RUNS, seed: SEED, endOnFailure: true },
+    );
+  });
+
+  it("keeps the very remarks of panels and steps that nobody touched", () => {
+    const before = twoStrides();
+    const panels = before.panels.map((panel, at) =>
+      at === 2 ? { ...panel, weightOn: null } : panel,
+    );
+    const first = reviewWalk(before, "trade");
+    const second = reviewWalk({ ...before, panels }, "trade");
+    const same = second.findings.filter((finding) => first.findings.includes(finding));
+    expect(same.length).toBeGreaterThan(second.findings.length / 2);
+  });
+});
