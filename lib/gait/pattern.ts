@@ -1,3 +1,4 @@
+import type { Side } from "../body";
 import { isStepPose, type StepPose } from "../motion";
 import type { NoReading } from "./answer";
 import { stepFrames } from "./expected-frames";
@@ -82,19 +83,21 @@ function firstApproved(steps: readonly Step[], approved: readonly string[]): Ste
  *
  * @returns null for the pattern step itself, which is as it is
  */
-export function patternFor(
-  { step: pattern, partner, study }: Pattern,
-  of: Study,
-  step: Step,
-): Step | null {
-  const bySide = of.yardstick === "version" || of.walk.kind === "limp";
-  const rule = bySide && step.weightOn !== pattern.weightOn ? (partner ?? pattern) : pattern;
-  return study.walk === of.walk && rule.contact === step.contact ? null : rule;
+export function patternFor(pattern: Pattern, of: Study, step: Step): Step | null {
+  const rule = ruleFor(pattern, of, step.weightOn);
+  return pattern.study.walk === of.walk && rule.contact === step.contact ? null : rule;
 }
 
-/** Whose step a walk is held against, as a person reads it: "the walk's own left step". */
-export function patternWords({ yardstick }: Study, { step: { weightOn } }: Pattern): string {
-  const step = sided(weightOn, "step");
+/** The same for all steps of a side, the pattern step among them. */
+export function ruleFor({ step, partner }: Pattern, of: Study, side: Side | null): Step {
+  const bySide = of.yardstick === "version" || of.walk.kind === "limp";
+  return bySide && side !== step.weightOn ? (partner ?? step) : step;
+}
+
+/** Whose step a side is held against, as a person reads it: "the walk's own left step". */
+export function patternWords(study: Study, pattern: Pattern, side: Side | null): string {
+  const { yardstick } = study;
+  const step = sided(ruleFor(pattern, study, side).weightOn, "step");
   return yardstick === "this-walk"
     ? `the walk's own ${step}`
     : `the ${step} of the walk it goes by`;

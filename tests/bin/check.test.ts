@@ -5,7 +5,6 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { main } from "../../bin/cli";
 import type { OnPurpose } from "../../lib/gait";
 import {
   capturedExample,
@@ -15,6 +14,7 @@ import {
   type Sheet,
   sheetFileText,
 } from "../../lib/sheet";
+import { heelstrip } from "../support/command-line";
 import { ids } from "../support/peers";
 
 let folder = "";
@@ -24,14 +24,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await rm(folder, { recursive: true });
 });
-
-/** Runs the command line in this process. */
-async function heelstrip(...args: string[]) {
-  const out: string[] = [];
-  const err: string[] = [];
-  const code = await main(args, { out: (line) => out.push(line), err: (line) => err.push(line) });
-  return { code, out: out.join("\n"), err };
-}
 
 async function fileOf(name: string, content: HandedSheet | string): Promise<string> {
   const path = join(folder, name);

@@ -1,8 +1,8 @@
+import type { Side } from "../../body";
 import type { StepPose } from "../../motion";
-import type { NoReading } from "../answer";
 import type { Finding, Remark } from "../finding";
 import { ASKED, LEVEL_WITHOUT, MISSING_POSE_SOURCES } from "../methods/missing-pose";
-import { patternWords, posesOf } from "../pattern";
+import { patternWords, posesOf, ruleFor } from "../pattern";
 import { type PoseGroup, poseGroups } from "../pose-groups";
 import { isQuiet } from "../quiet";
 import type { Study } from "../study";
@@ -34,33 +34,33 @@ export function missingPose(study: Study): readonly Finding[] {
   const groups = poseGroups(walk.panels);
   const about = { check: "missing-pose", side: null, panels: [] } as const;
   if (groups.length === 0) return [cannotTell(about, NEEDS_A_STEP)];
-  const asks = posesAsked(study);
-  if (asks.kind === "cannot-tell") return [cannotTell(about, asks.needs)];
-  return groups.flatMap((group, nth) => judge({ group, groups, nth, asks, yardstick }));
+  const { pattern } = study;
+  if (pattern?.kind === "cannot-tell") return [cannotTell(about, pattern.needs)];
+  return groups.flatMap((group, nth) =>
+    judge({ group, groups, nth, asks: posesAsked(study, group.side), yardstick }),
+  );
 }
 
 /** The poses that a step is asked for, in their order, and who asks for them. */
 interface Asks {
-  readonly kind: "asks";
   readonly poses: readonly StepPose[];
   readonly who: string;
   readonly source: string;
 }
 
-/** The poses that a step of this walk is asked for: by the pattern step, those that it has. */
-export function posesAsked(study: Study): Asks | NoReading {
+/** The poses that a step of this side is asked for: by the pattern step, those that it has. */
+export function posesAsked(study: Study, side: Side | null): Asks {
   const { walk, common, pattern } = study;
-  if (pattern?.kind === "cannot-tell") return pattern;
   const { poses, who, source } =
-    pattern === null
-      ? { poses: ASKED[common], who: WHO_ASKS[common], source: MISSING_POSE_SOURCES[common] }
-      : {
-          poses: posesOf(pattern.step),
-          who: `${patternWords(study, pattern)} has`,
-          source: patternWords(study, pattern),
-        };
+    pattern?.kind === "pattern"
+      ? {
+          poses: posesOf(ruleFor(pattern, study, side)),
+          who: `${patternWords(study, pattern, side)} has`,
+          source: patternWords(study, pattern, side),
+        }
+      : { poses: ASKED[common], who: WHO_ASKS[common], source: MISSING_POSE_SOURCES[common] };
   const asked = poses.filter((pose) => pose !== "up" || !isQuiet(walk.kind, "missing-pose:up"));
-  return { kind: "asks", poses: asked, who, source };
+  return { poses: asked, who, source };
 }
 
 interface Question {

@@ -1,7 +1,8 @@
+import type { Side } from "../../body";
 import type { PoseName } from "../../motion";
 import type { Finding, Remark } from "../finding";
 import { ORDERED, OUT_OF_ORDER, POSE_ORDER_SOURCES } from "../methods/pose-order";
-import { patternWords, posesOf } from "../pattern";
+import { patternWords, posesOf, ruleFor } from "../pattern";
 import { type PoseGroup, poseGroups } from "../pose-groups";
 import { isQuiet } from "../quiet";
 import type { Step } from "../step";
@@ -69,7 +70,7 @@ function wrongSide(study: Study, group: PoseGroup): Remark[] {
 /** Panels whose label comes too late or too early, by the order of the poses. */
 function wrongOrder(study: Study, group: PoseGroup): Remark[] {
   const { side, panels } = group;
-  const order = orderOf(study);
+  const order = orderOf(study, side);
   const breaks = (before: WalkPanel, after: WalkPanel) => isBroken(order.poses, before, after);
   const named = panels.filter(
     ({ pose, weightOn }) => order.poses.includes(pose) && (weightOn === null || weightOn === side),
@@ -96,10 +97,16 @@ const WHO: Readonly<Record<CommonYardstick, string>> = {
 };
 
 /** The order that a step's poses are asked for in, and who asks: by the pattern step, its own. */
-function orderOf(study: Study): { readonly poses: readonly PoseName[]; readonly who: string } {
+function orderOf(
+  study: Study,
+  side: Side | null,
+): { readonly poses: readonly PoseName[]; readonly who: string } {
   const { pattern, common } = study;
   return pattern?.kind === "pattern"
-    ? { poses: posesOf(pattern.step), who: `${patternWords(study, pattern)} runs` }
+    ? {
+        poses: posesOf(ruleFor(pattern, study, side)),
+        who: `${patternWords(study, pattern, side)} runs`,
+      }
     : { poses: ORDERED[common], who: WHO[common] };
 }
 
@@ -139,7 +146,7 @@ function located(study: Study, { side }: PoseGroup, panels: readonly WalkPanel[]
     expected: { value: OUT_OF_ORDER, plusMinus: 0, unit: "poses" },
     source:
       study.pattern?.kind === "pattern"
-        ? patternWords(study, study.pattern)
+        ? patternWords(study, study.pattern, side)
         : POSE_ORDER_SOURCES[study.common],
     beyond: panels.length,
   };

@@ -67,8 +67,7 @@ type Balance = (study: Study, panel: WalkPanel) => PoseMarks;
 
 /** A panel for each pose that is missing; none where one of them finds no place. */
 function allAdded(study: Study, { side, panels }: Remark, balance: Balance): readonly Added[] {
-  const asks = posesAsked(study);
-  const asked = asks.kind === "asks" ? asks.poses : [];
+  const asked = posesAsked(study, side).poses;
   const added: Added[] = [];
   for (const pose of STEP_POSES.filter((one) => asked.includes(one))) {
     const now = studyWalk(applyFix(study.walk, { changes: added }), study.yardstick);
