@@ -64,7 +64,7 @@ function judge(study: Study, step: Step): Finding {
   if (worst !== undefined) return remarkOn(study, side, worst);
   const { point } = atPassing;
   const measured = { value: point.y, plusMinus: point.plusMinus, unit: "leg" } as const;
-  return sound({ check: "clearance", side, panels: swing }, measured);
+  return sound({ check: "clearance", side, panels: read.map(({ panel }) => panel) }, measured);
 }
 
 /** By level, then by how far beyond: each is counted from its own limit, so that alone would not do. */

@@ -115,18 +115,16 @@ function flat(study: Study, step: Step, side: Side, pose: "down" | "passing"): F
 /** After the passing the foot leaves heel first: at no pose up to the next contact is its toe above. */
 function leaving(study: Study, step: Step, side: Side): Finding {
   const { passing, next, panels, contact } = step;
-  const about = {
-    check: "foot-roll",
-    side,
-    panels: [...panels, ...(next === null ? [] : [next])],
-  } as const;
+  const about = { check: "foot-roll", side, panels } as const;
   if (study.leg.kind === "cannot-tell") return cannotTell(about, study.leg.needs);
   if (passing === null) return cannotTell(about, `the passing of ${whoseStep(side)} drawn`);
   if (next === null) return cannotTell(about, nextContact(side, contact));
-  const peeling = [...panels.slice(panels.indexOf(passing) + 1), next]
-    .filter(({ pose, weightOn }) => pose === "contact" || weightOn === side)
-    .map((panel) => toeOverHeel(study, panel, side));
-  const read = peeling.filter((found) => found !== null);
+  const peeling = [...panels.slice(panels.indexOf(passing) + 1), next].filter(
+    ({ pose, weightOn }) => pose === "contact" || weightOn === side,
+  );
+  const read = peeling
+    .map((panel) => toeOverHeel(study, panel, side))
+    .filter((found) => found !== null);
   const worst = read.reduce<ToeOverHeel | null>(
     (most, found) => (most === null || surely(found) > surely(most) ? found : most),
     null,
@@ -135,8 +133,9 @@ function leaving(study: Study, step: Step, side: Side): Finding {
     const { value, plusMinus } = worst.measured;
     if (clearlyBeyond(value, plusMinus, TOE_OVER_HEEL)) return toeFirst(study, side, worst);
   }
-  if (worst === null || read.length < peeling.length) return cannotTell(about, needsFoot(side));
-  return sound(about, worst.measured);
+  const leaves = { ...about, panels: peeling };
+  if (worst === null || read.length < peeling.length) return cannotTell(leaves, needsFoot(side));
+  return sound(leaves, worst.measured);
 }
 
 /** How far the toe is over the heel at least. Leg lengths. */

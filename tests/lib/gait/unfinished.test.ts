@@ -1,0 +1,91 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { JOINTS, type JointName, SIDES, type Side } from "../../../lib/body";
+import { COMMON_YARDSTICKS, reviewWalk, type Walk, type Yardstick } from "../../../lib/gait";
+import { changeMarks } from "../../support/changed-marks";
+import { asLabelled, NAMES } from "../../support/rough-walk";
+import { told } from "../../support/told-remarks";
+import { type PanelName, unmark } from "../../support/walk";
+
+const yardsticks = fc.constantFrom(...COMMON_YARDSTICKS);
+
+describe("an unfinished drawing", () => {
+  it("draws a remark that the whole drawing has not only where marks are gone, or for others (seed 63)", () => {
+    const gone = fc.uniqueArray(
+      fc.record({ panel: fc.constantFrom(...NAMES), joint: fc.constantFrom(...JOINTS) }),
+      { minLength: 1, maxLength: 25, selector: ({ panel, joint }) => `${panel} ${joint}` },
+    );
+    fc.assert(
+      fc.property(asLabelled, yardsticks, gone, (rough, yardstick, lost) => {
+        const whole = reviewWalk(rough, yardstick).remarks;
+        const open = lost.reduce<Walk>((so, { panel, joint }) => unmark(so, panel, [joint]), rough);
+        const spoilt = new Set<string>(lost.map(({ panel }) => panel));
+        const had = new Set(whole.map(({ check, side }) => `${check} ${side}`));
+        const unexplained = reviewWalk(open, yardstick).remarks.filter(
+          ({ check, side, panels }) =>
+            !had.has(`${check} ${side}`) && !panels.some((id) => spoilt.has(id)),
+        );
+        expect(unexplained.map(told)).toEqual([]);
+      }),
+      { numRuns: 80, seed: 63 },
+    );
+  });
+
+  it("is never sound by a check whose marks are missing or no numbers", () => {
+    const needed = fc.constantFrom(
+      {
+        check: "hip-order",
+        joints: ["left-hip", "right-hip"],
+        poses: ["contact", "down", "passing"],
+      },
+      { check: "weight-side", joints: ["left-hip", "right-hip"], poses: ["contact", "passing"] },
+      { check: "weight-front", joints: ["left-hip"], poses: ["contact", "passing"] },
+      { check: "slide", joints: ["heel"], poses: ["contact", "passing"] },
+      { check: "slide", joints: ["ball", "toe"], poses: ["down", "passing"] },
+      { check: "float", joints: ["heel"], poses: ["contact", "down", "passing", "up"] },
+      { check: "sink", joints: ["heel"], poses: ["contact", "down", "passing", "up"] },
+      { check: "foot-roll", joints: ["heel"], poses: ["contact", "passing", "up"] },
+      { check: "pose-order", joints: ["ankle", "heel"], poses: ["contact", "down", "passing"] },
+    );
+    fc.assert(
+      fc.property(
+        asLabelled,
+        yardsticks,
+        needed,
+        fc.constantFrom(...SIDES),
+        fc.nat(),
+        fc.boolean(),
+        (rough, yardstick, { check, joints, poses }, side, pick, broken) => {
+          const pose = poses[pick % poses.length] ?? "passing";
+          const name = `${side} ${pose}` as PanelName;
+          const gone = JOINTS.filter((joint) =>
+            joints.some((part) => joint === part || joint === `${side}-${part}`),
+          );
+          const whole = answers(rough, yardstick, check, side);
+          const open = broken ? spoil(rough, name, gone) : unmark(rough, name, gone);
+          const left = answers(open, yardstick, check, side);
+          // What is under the ground is, whatever else of the foot is marked.
+          const told = left.some(
+            ({ kind, panels }) => check === "sink" && kind === "remark" && panels.includes(name),
+          );
+          const untold = (found: typeof left) =>
+            found.filter(({ kind }) => kind === "cannot-tell").length;
+          expect(told || untold(left) > untold(whole)).toBe(true);
+        },
+      ),
+    );
+  });
+});
+
+/** What a check answers about one side. */
+function answers(judged: Walk, yardstick: Yardstick, check: string, side: Side) {
+  return reviewWalk(judged, yardstick).findings.filter(
+    (finding) => finding.check === check && finding.side === side,
+  );
+}
+
+function spoil(judged: Walk, name: PanelName, joints: readonly JointName[]): Walk {
+  return changeMarks(judged, (mark, joint, { id }) =>
+    id === name && joints.includes(joint) ? { ...mark, x: Number.NaN } : mark,
+  );
+}
