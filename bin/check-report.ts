@@ -38,12 +38,25 @@ export function checkReport({ file, sheet, review }: Checked) {
     events: sheet.panels
       .filter(({ pose }) => pose === "contact")
       .map(({ weightOn, frame }) => ({ type: "contact" as const, side: weightOn, frame })),
+    panels: sheet.panels.map((panel) => panelReport(panel, review)),
     steps: review.stepReadings.map(stepReport),
     strides: review.strideReadings.map(strideReport),
     remarks: review.remarks.map(remarkReport),
     kept: review.kept.map(keptReport),
     cannotTell: cannotTellOnce(review).map(({ check, side, needs }) => ({ check, side, needs })),
   };
+}
+
+/** What one panel reads, by its id and side: a number in leg lengths or radians, yes or no, or null. */
+function panelReport({ id, frame, pose }: Checked["sheet"]["panels"][number], review: Review) {
+  const readings = (review.readingsByPanel.get(id) ?? []).map(({ id: reading, side, answer }) => ({
+    reading,
+    side,
+    value: answer.kind === "yes-no" ? answer.value : numberOf(answer),
+    plusMinus: answer.kind === "value" ? rounded(answer.plusMinus) : null,
+    unit: answer.kind === "value" ? UNITS[answer.unit] : null,
+  }));
+  return { frame, pose, readings };
 }
 
 /** Distances in leg lengths, times in seconds, shares of the step; `froude`, `metresPerSecond` and `walkRatio`

@@ -24,7 +24,9 @@ export function ReadingsTable() {
   const told = readings.filter(({ answer }) => answer.kind !== "cannot-tell");
   const untold = readings.filter(({ answer }) => answer.kind === "cannot-tell");
   const first = told.filter(({ id }) => FIRST.has(id));
-  const more = told.filter(({ id }) => !FIRST.has(id));
+  const isLength = ({ id }: PanelReading) => id.endsWith("-length") && id !== "base-length";
+  const more = told.filter((reading) => !FIRST.has(reading.id) && !isLength(reading));
+  const lengths = told.filter(isLength);
   const { step, stride } = readingsAround(review, panel?.id ?? "");
   return (
     <section className={styles.readings}>
@@ -37,6 +39,12 @@ export function ReadingsTable() {
         <details className={styles.fold}>
           <summary>{words.readings.more}</summary>
           <Rows readings={more} />
+        </details>
+      )}
+      {lengths.length > 0 && (
+        <details className={styles.fold}>
+          <summary>{words.readings.lengths}</summary>
+          <Rows readings={lengths} />
         </details>
       )}
       {step !== null && (

@@ -1,4 +1,13 @@
-import { type LegLength, limbJoint, markOf, otherSide, PANEL, SIDES, type Side } from "../body";
+import {
+  type LegLength,
+  limbJoint,
+  markOf,
+  otherSide,
+  PANEL,
+  SIDES,
+  type Side,
+  segmentLengths,
+} from "../body";
 import { type Answer, answerOf, type NoReading, type Value } from "./answer";
 import { hipHeight } from "./hip-height";
 import { FLAT_WITHIN } from "./methods/foot-roll";
@@ -13,7 +22,7 @@ import {
   shoulderTilt,
   trunkLean,
 } from "./readings/joint-angles";
-import { massAhead, massHeight, massPlace } from "./readings/mass-readings";
+import { massAhead, massBeside, massHeight, massPlace } from "./readings/mass-readings";
 import type { WalkPanel } from "./walk";
 
 /** Ids of what is read on one panel; whoever shows them has the words. */
@@ -24,6 +33,7 @@ export const PANEL_READING_IDS = [
   "weight-foot-flat",
   "mass-height",
   "mass-ahead",
+  "mass-beside",
   "base-length",
   "base-width",
   "toe-height",
@@ -33,6 +43,12 @@ export const PANEL_READING_IDS = [
   "trunk-lean",
   "pelvis-tilt",
   "shoulder-tilt",
+  "thigh-length",
+  "shank-length",
+  "foot-length",
+  "upper-arm-length",
+  "forearm-length",
+  "neck-length",
 ] as const;
 export type PanelReadingId = (typeof PANEL_READING_IDS)[number];
 
@@ -52,7 +68,8 @@ export interface PanelReading {
 /**
  * Everything that one panel alone can tell.
  *
- * Units:   heights, bases and distances in leg lengths; angles in radians, bent, toe-up and forward positive
+ * Shapes:  each reading by its id; lengths as they are drawn from the side, of the bones that are marked
+ * Units:   heights, bases, distances and lengths in leg lengths; angles in radians, bent, toe-up and forward positive
  * Errors:  none; each reading answers for itself what it still needs
  * @param load what is carried, as a share of body mass
  */
@@ -72,6 +89,7 @@ export function panelReadings(
     { id: "weight-foot-flat", side: panel.weightOn, answer: weightFootFlat(panel) },
     { id: "mass-height", side: null, answer: massHeight(panel, leg, load, mass) },
     { id: "mass-ahead", side: panel.weightOn, answer: massAhead(panel, leg, load, mass) },
+    { id: "mass-beside", side: panel.weightOn, answer: massBeside(panel, leg, load) },
     { id: "base-length", side: null, answer: baseLength(panel, leg) },
     { id: "base-width", side: null, answer: baseWidth(panel, leg) },
     ...toeHeights(panel, leg),
@@ -81,7 +99,17 @@ export function panelReadings(
     { id: "trunk-lean", side: null, answer: trunkLean(marks) },
     { id: "pelvis-tilt", side: null, answer: pelvisTilt(panel.marks.front) },
     { id: "shoulder-tilt", side: null, answer: shoulderTilt(panel.marks.front) },
+    ...lengths(panel, leg),
   ];
+}
+
+function lengths({ marks }: WalkPanel, leg: LegLength): readonly PanelReading[] {
+  if (leg.kind === "cannot-tell") return [];
+  return segmentLengths(marks.side).map(({ segment, side, value, plusMinus }): PanelReading => {
+    const needs = `both ends of the ${segment} marked in the side view`;
+    const answer = answerOf(value / leg.value, plusMinus / leg.value, "leg", needs);
+    return { id: `${segment}-length`, side, answer };
+  });
 }
 
 function weightFootFlat({ weightOn, marks }: WalkPanel): YesNo | NoReading {

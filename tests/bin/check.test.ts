@@ -106,7 +106,7 @@ describe("heelstrip check", () => {
     expect(Object.keys(one)).toEqual([
       ...["file", "kind", "yardstick", "framesPerSecond", "legLengthMetres"],
       "legLengthFrom",
-      ...["events", "steps", "strides", "remarks", "kept", "cannotTell"],
+      ...["events", "panels", "steps", "strides", "remarks", "kept", "cannotTell"],
     ]);
     expect(one).toMatchObject({
       file: slip,
@@ -126,6 +126,13 @@ describe("heelstrip check", () => {
       ],
       cannotTell: [],
     });
+    const thigh = { reading: "thigh-length", side: "left", unit: "leg length" };
+    expect(one.panels).toHaveLength(9);
+    expect(one.panels[0]).toMatchObject({ frame: 1, pose: "contact" });
+    expect(one.panels[0].readings).toContainEqual(expect.objectContaining(thigh));
+    expect(one.panels[0].readings).toContainEqual(
+      expect.objectContaining({ reading: "mass-beside", side: "left", unit: "leg length" }),
+    );
     const [remark] = one.remarks;
     expect(Object.keys(remark)).toEqual([
       ...["check", "level", "side", "frames", "measured", "expected", "why"],

@@ -11,6 +11,7 @@ import {
 import type { View } from "../../geometry";
 import { rootSumSquare } from "../../geometry";
 import { type Answer, answerOf, type NoReading } from "../answer";
+import { frontMark } from "../front-mark";
 import { REST_HANGS_WITHIN, SHARE_NEEDED } from "../methods/weight-side";
 import type { WalkPanel } from "../walk";
 
@@ -96,6 +97,24 @@ export function massAhead(
   if (ankle === null) return { kind: "cannot-tell", needs };
   const plusMinus = rootSumSquare(mass.plusMinus.along, ankle.plusMinus);
   return answerOf(mass.along - ankle.x, plusMinus, "leg", needs);
+}
+
+/**
+ * How far the centre of mass lies from the ankle of the foot that carries, seen from ahead: above 0 toward the
+ * other foot. Leg lengths.
+ */
+export function massBeside(panel: WalkPanel, leg: LegLength, load: number): Answer {
+  if (leg.kind === "cannot-tell") return leg;
+  const { weightOn } = panel;
+  if (weightOn === null) return NO_SIDE;
+  const mass = massPlace(panel, "front", leg, load);
+  if (mass === null) return { kind: "cannot-tell", needs: `${NEEDS} in the front view` };
+  const needs = `the ${weightOn} ankle marked in the front view`;
+  const ankle = frontMark(panel, limbJoint(weightOn, "ankle"), leg);
+  if (ankle === null) return { kind: "cannot-tell", needs };
+  const inward = weightOn === "left" ? 1 : -1; // z goes to the walker's right
+  const plusMinus = rootSumSquare(mass.plusMinus.along, ankle.plusMinus);
+  return answerOf(inward * (mass.along - ankle.z), plusMinus, "leg", needs);
 }
 
 function ankleAlong({ marks }: WalkPanel, side: Side, legUnits: number) {

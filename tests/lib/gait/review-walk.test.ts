@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { reviewWalk, type WalkPanel } from "../../../lib/gait";
 import lifeCurve from "../../reference/hip-curve-of-life.json";
-import { push, raise, retime, unmark, walk, without } from "../../support/walk";
+import { push, raise, retime, shift, unmark, walk, without } from "../../support/walk";
 
 describe("a review", () => {
   const faulty = retime(
@@ -206,6 +206,7 @@ describe("the readings of a panel", () => {
       "weight-foot-flat left",
       "mass-height null",
       "mass-ahead left",
+      "mass-beside left",
       "base-length null",
       "base-width null",
       "toe-height right",
@@ -218,7 +219,31 @@ describe("the readings of a panel", () => {
       "trunk-lean null",
       "pelvis-tilt null",
       "shoulder-tilt null",
+      ...["thigh", "shank", "foot", "upper-arm", "forearm"].flatMap((bone) => [
+        `${bone}-length left`,
+        `${bone}-length right`,
+      ]),
+      "neck-length null",
     ]);
+  });
+
+  it("tell how long the limbs are drawn, as far as they are marked", () => {
+    const thigh = answer("left passing", "thigh-length", "left");
+    expect(thigh?.kind === "value" && thigh.value).toBeCloseTo(0.46, 6); // the built figure's
+    const open = unmark(walk(), "left passing", ["left-knee"]);
+    expect(answer("left passing", "thigh-length", "left", open)).toBeUndefined();
+  });
+
+  it("tell how far inward of the standing ankle the mass is, from ahead, on either side alike", () => {
+    const [left, right] = (["left", "right"] as const).map((side) =>
+      answer(`${side} passing`, "mass-beside", side),
+    );
+    if (left?.kind !== "value" || right?.kind !== "value") throw new Error("the front is marked");
+    expect(left.value).toBeGreaterThan(0);
+    expect(left.value).toBeCloseTo(right.value, 6);
+    const aside = shift(walk({ precision: 0 }), "left passing", ["left-ankle"], -0.1);
+    const wider = answer("left passing", "mass-beside", "left", aside);
+    expect(wider?.kind === "value" && wider.value).toBeGreaterThan(left.value);
   });
 
   it("bend the knee forward as positive, and the wrong way as negative", () => {
