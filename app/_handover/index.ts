@@ -1,3 +1,2 @@
 export { ExportButton } from "./export-button";
 export { PicturesLeftOut } from "./pictures-left-out";
-export { PrintDialog } from "./print-dialog";

@@ -1,4 +1,4 @@
-export { HelpDialog, type HelpDialogProps, type KeyHelp, type SignHelp } from "./help-dialog";
+export type { KeyHelp, SignHelp } from "./help-dialog";
 export { Margin, type MarginProps } from "./margin";
 export type { RemarkActsProps } from "./remark-acts";
 export { RemarkBadge } from "./remark-badge";

@@ -1,11 +1,10 @@
 "use client";
-import { type ComponentType, type ReactNode, useId, useState } from "react";
+import { type ComponentType, type ReactNode, useId } from "react";
 import type { Sheet } from "../../lib/sheet";
 import { useReview, useSheet, useSkipped } from "../_room";
 import { remarks as words } from "../_words";
 import { CalmWords } from "./calm-words";
 import { splitTidy } from "./group-remarks";
-import { HelpDialog, type KeyHelp, type SignHelp } from "./help-dialog";
 import styles from "./margin.module.css";
 import { marginMood } from "./margin-mood";
 import { marginSummary } from "./margin-summary";
@@ -17,9 +16,7 @@ import { UntoldList } from "./untold-list";
 import { YardstickPicker } from "./yardstick-picker";
 
 export interface MarginProps {
-  /** The keys that work on the board, for the help page. */
-  readonly keys: readonly KeyHelp[];
-  readonly signs: readonly SignHelp[];
+  readonly onHelp: () => void;
   /** What can be done about a remark, beside showing where it is. */
   readonly Acts: ComponentType<RemarkActsProps>;
   /** What stands between the remarks and the questions that are still open. */
@@ -27,12 +24,11 @@ export interface MarginProps {
 }
 
 /** The right column: what will show, what cannot be told, and the readings of the panel in hand. */
-export function Margin({ keys, signs, Acts, children }: MarginProps) {
+export function Margin({ onHelp, Acts, children }: MarginProps) {
   const review = useReview();
   const toRedraw = useSheet(countToRedraw);
   const mood = marginMood(useSheet(emptiness), review, toRedraw);
   const skipped = useSkipped();
-  const [helping, setHelping] = useState(false);
   const headingId = useId();
   const { seen, tidy } = splitTidy(review.remarks);
   return (
@@ -57,11 +53,10 @@ export function Margin({ keys, signs, Acts, children }: MarginProps) {
       <ReadingsTable />
       {skipped > 0 && <p className={styles.quiet}>{words.skipped(skipped)}</p>}
       <footer className={styles.foot}>
-        <button type="button" className={styles.helpLink} onClick={() => setHelping(true)}>
+        <button type="button" className={styles.helpLink} onClick={onHelp}>
           {words.help.link}
         </button>
       </footer>
-      {helping && <HelpDialog keys={keys} signs={signs} onClose={() => setHelping(false)} />}
     </section>
   );
 }

@@ -1,26 +1,20 @@
 "use client";
 import { useEffect, useState } from "react";
-import { PrintDialog } from "../_handover";
-import { InviteDialog } from "../_people";
 import { useIncomingPictures } from "../_reference";
-import { HelpDialog } from "../_remarks";
 import { useRoom, useSheet } from "../_room";
 import { rememberOpened } from "../_room/opened-sheets";
-import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
 import styles from "./board.module.css";
+import { BoardPage } from "./board-page";
 import { Desk } from "./desk";
+import type { Page } from "./fetch-page";
 import { HeadBand } from "./head-band";
-import { HELP_SIGNS } from "./help-signs";
 import { MarginColumn } from "./margin-column";
-import { SheetDialog } from "./sheet-dialog";
 import { Spoken } from "./spoken";
 import { Stage } from "./stage";
 import { Tray } from "./tray";
 import { useKeys } from "./use-keys";
-
-/** What lies open over the board, if anything. */
-export type Page = "print" | "invite" | "help" | "sheet";
+import { usePagesAhead } from "./use-pages-ahead";
 
 /** The board: head band, tray, strip or drawing desk, margin. Here the features meet. */
 export function Board() {
@@ -35,18 +29,15 @@ export function Board() {
     document.title = `${title} · Heelstrip`;
     rememberOpened({ sheet: room.sheetId, title, at: Date.now() });
   }, [room, title]);
-  const close = () => setPage(null);
+  usePagesAhead();
   return (
     <div className={styles.board} data-margin={marginOpen ? "open" : "folded"}>
       <HeadBand onOpen={setPage} />
       <Tray />
       <main className={styles.middle}>{desk ? <Desk /> : <Stage />}</main>
-      <MarginColumn />
+      <MarginColumn onHelp={() => setPage("help")} />
       <Spoken />
-      {page === "print" && <PrintDialog onClose={close} />}
-      {page === "invite" && <InviteDialog onClose={close} />}
-      {page === "help" && <HelpDialog onClose={close} keys={strip.keys} signs={HELP_SIGNS} />}
-      {page === "sheet" && <SheetDialog onClose={close} />}
+      {page !== null && <BoardPage key={page} page={page} onClose={() => setPage(null)} />}
     </div>
   );
 }

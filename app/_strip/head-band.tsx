@@ -4,8 +4,8 @@ import { PeopleBar, StateLine } from "../_people";
 import { useReview, useRoom, useSheet, useStoreValue } from "../_room";
 import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
-import type { Page } from "./board";
 import styles from "./board.module.css";
+import type { Page } from "./fetch-page";
 import { tempoWords } from "./tempo-words";
 
 export interface HeadBandProps {

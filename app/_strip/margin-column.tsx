@@ -6,14 +6,13 @@ import { Margin } from "../_remarks";
 import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
 import styles from "./board.module.css";
-import { HELP_SIGNS } from "./help-signs";
 import { RemarkActs } from "./remark-acts";
 
 /** Wide enough for strip and margin side by side; as in board.module.css. */
 const STANDS = "(min-width: 1241px)";
 
 /** The margin: a column where there is room, a drawer where there is not. */
-export function MarginColumn() {
+export function MarginColumn({ onHelp }: { readonly onHelp: () => void }) {
   const openMargin = useWorkspace((workspace) => workspace.openMargin);
   useEffect(() => {
     const room = matchMedia(STANDS);
@@ -24,7 +23,7 @@ export function MarginColumn() {
   }, [openMargin]);
   return (
     <aside id="margin" className={styles.margin} aria-label={strip.margin}>
-      <Margin keys={strip.keys} signs={HELP_SIGNS} Acts={RemarkActs}>
+      <Margin onHelp={onHelp} Acts={RemarkActs}>
         <RedrawList />
         <KeptList />
       </Margin>

@@ -9,6 +9,7 @@ import { common, strip } from "../_words";
 import { useWorkspace } from "../_workspace";
 import { panelTold } from "./panel-told";
 import { Paper } from "./paper";
+import { PlaceSign } from "./place-sign";
 import { SideSign } from "./side-sign";
 import styles from "./stage.module.css";
 
@@ -53,7 +54,10 @@ export const PanelColumn = memo(function PanelColumn(props: PanelColumnProps) {
           title={strip.keys[4].does}
         >
           <b>{common.pose[panel.pose]}</b>
-          <SideSign side={panel.weightOn} />
+          <span className={styles.sides}>
+            <SideSign side={panel.weightOn} />
+            <PlaceSign panel={panel} />
+          </span>
         </button>
       </header>
       <Paper panel={panel} view="side" width={width} mayDraw={mayDraw} />

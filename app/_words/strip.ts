@@ -33,6 +33,16 @@ export const strip = {
     start: "To the start page",
     keep: "Keep these changes",
   },
+  /** A page over the board that is on its way. */
+  page: {
+    print: "Print the sheet",
+    invite: "Invite",
+    help: "Help",
+    sheet: "About this sheet",
+    fetching: "Fetching it…",
+    unfetched: "This page could not be fetched. Is the line down? What you draw is kept meanwhile.",
+    again: "Try again",
+  },
   tray: {
     name: "Tray",
     inHand: "In the hand",
@@ -75,6 +85,12 @@ export const strip = {
     stopped: "Nothing drawn here would be saved any more: the line at the top says why.",
   },
   rows: { side: "side", front: "front" },
+  /** Where a panel stands, in leg lengths, on a sheet whose places are solved. */
+  placeTold: {
+    solved: (legs: string) => `stands at ${legs} legs, solved from the planted feet`,
+    set: (legs: string) => `stands at ${legs} legs, set by hand`,
+    travel: (legs: string) => `stands at ${legs} legs, on from the panel before`,
+  },
   stage: "Strip",
   empty: "The strip is empty.",
   emptyAdd: "Add the first panel",
