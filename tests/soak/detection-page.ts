@@ -23,7 +23,8 @@ counted from what is drawn where it is sound. A seeding is drawn anew each time:
 paper, and by pencil with every mark moved evenly at random within ± 0.5 % of a leg, which its precision says. Named
 is a remark of the check at the right panels and side, of the fault's level or graver. Alarms are seedings in which
 another check says what it did not say before, may show or shows, that the fault does not explain; what it does
-explain stands below. Captured soles are a model's, good to 3 % of a leg, so faults of a foot are put into the others.
+explain stands below. Symmetry, loop and snap are not counted: they hold a pose against others, and a fault in one pose
+alone makes it unlike them. Captured soles are a model's, good to 3 % of a leg, so faults of a foot are put into the others.
 
 ## Each check
 
@@ -38,6 +39,13 @@ ${table(
 is below 0.5 the ± of a pencil leaves that open, and nothing is said of it.
 
 ${table(["fault", "check", ...SIZES, "alarms", "told up to ±", "fix offered"], rows.map(faultRow))}
+
+## Finer than a pencil
+
+Where less lies between once and twice a threshold than marks by pencil stray, they leave it open, and a check that
+spoke all the same would speak of chance. These are held to 95 % by marks as exact as stands beside them.
+
+${rows.flatMap(finerThanPencil).join("\n")}
 
 ## What a fault brings with it
 
@@ -102,6 +110,12 @@ function summed(tallies: readonly Tally[]) {
 
 function sum(fixes: readonly FixTally[], of: "named" | "offered"): number {
   return fixes.reduce((total, one) => total + one[of], 0);
+}
+
+function finerThanPencil({ fault, finest }: FaultRow): string[] {
+  if (fault.finest === undefined) return [];
+  const exact = `± ${100 * fault.finest} % of a leg`;
+  return [`- ${fault.name} (${fault.check}): ${exact}, named in ${shareOf(finest)}.`];
 }
 
 function broughtBy({ fault }: FaultRow): string[] {

@@ -58,7 +58,8 @@ function overreached(into: Walk, name: string, side: Side, share: number): Walk 
   return carry(into, name, { up: high - (hip.y - ankle.y) });
 }
 
-const stepOf = (from: Walk, side: Side): readonly string[] =>
+/** The names of a step's poses, the contact that ends it among them. */
+export const stepOf = (from: Walk, side: Side): readonly string[] =>
   [`${side} contact`, `${side} down`, `${side} passing`, `${side} up`, nextOf(from, side)].filter(
     (name) => from.panels.some(({ id }) => id === name),
   );
@@ -127,7 +128,11 @@ export const BODY_FAULTS: readonly Fault[] = [
     level: "may-show",
     panels: ["@ contact", "@ down", "@ passing", "@ up"],
     within: true,
-    brings: { symmetry: ONE_SIDE, hitch: MOVES },
+    brings: {
+      symmetry: ONE_SIDE,
+      hitch: MOVES,
+      "hip-order": "hips that are level stand in no order",
+    },
     put: (into, side, times) => level(into, side, Math.max(0, RANGE - times * (RANGE - 0.01))),
   },
   {

@@ -21,7 +21,7 @@ const TURNS = "one step that is longer than the other is no mirror image of it";
 const STEP = { life: 0.77, longer: 1.05 - 0.77, shorter: 0.77 - 0.55 } as const;
 
 /** The foot that ends a side's step lands so far ahead of the one that carries it; what follows goes along. */
-function landing(into: Walk, side: Side, length: number): Walk {
+export function landing(into: Walk, side: Side, length: number): Walk {
   const next = nextOf(into, side);
   const lands = otherSide(side);
   const now =
@@ -33,7 +33,7 @@ function landing(into: Walk, side: Side, length: number): Walk {
 }
 
 /** Arms of one panel swung so that a side's hand is so far ahead of the other. */
-function swung(into: Walk, name: string, side: Side, legs: number): Walk {
+export function swung(into: Walk, name: string, side: Side, legs: number): Walk {
   const middle =
     SIDES.reduce((sum, one) => sum + alongOf(into, name, limbJoint(one, "shoulder")), 0) / 2;
   return SIDES.reduce((rest, one) => {

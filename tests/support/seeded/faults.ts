@@ -1,4 +1,5 @@
 import { reviewWalk } from "../../../lib/gait";
+import { PATTERN_FAULTS } from "../faults-by-pattern";
 import { BODY_FAULTS } from "../faults-of-body";
 import { GROUND_FAULTS, ROLL_FAULTS, SHAPE_FAULTS } from "../faults-of-feet";
 import { LEAD_IN_FAULTS } from "../faults-of-lead-in";
@@ -28,6 +29,7 @@ const ALL: readonly Fault[] = [
   ...BODY_FAULTS,
   ...LEAD_IN_FAULTS,
   ...SNAP_FAULTS,
+  ...PATTERN_FAULTS,
 ];
 
 const answered = new Set(reviewWalk(walk(), "trade").findings.map(({ check }) => check));

@@ -1,5 +1,5 @@
 import { applyFix, type CheckId, fixFor, type Remark, reviewWalk } from "../../../lib/gait";
-import { nameOf, type Outcome, type Seeding } from "./seeding";
+import { againstOf, nameOf, type Outcome, type Seeding } from "./seeding";
 
 /** Checks that offer no fix, each with the reason. */
 export const LEFT_TO_THE_ARTIST: Readonly<Partial<Record<CheckId, string>>> = {
@@ -19,11 +19,15 @@ export interface Fixed {
 }
 
 /** Takes the fix that is offered for the remark that names the fault, and reads the walk again. */
-export function fixed({ walk, named }: Outcome, { yardstick }: Seeding): Fixed {
-  const fix = named === null ? null : fixFor(walk, named);
+export function fixed({ walk, named }: Outcome, seeding: Seeding): Fixed {
+  const { yardstick } = seeding;
+  const against = againstOf(seeding);
+  const fix = named === null ? null : fixFor(walk, named, against);
   if (named === null || fix === null) return { offered: false, stays: true, shows: [] };
-  const before = new Set(reviewWalk(walk, yardstick).remarks.filter(shown).map(nameOf));
-  const { remarks } = reviewWalk(applyFix(walk, fix), yardstick);
+  const before = new Set(
+    reviewWalk(walk, yardstick, [], against).remarks.filter(shown).map(nameOf),
+  );
+  const { remarks } = reviewWalk(applyFix(walk, fix), yardstick, [], against);
   return {
     offered: true,
     stays: remarks.some((one) => nameOf(one) === nameOf(named)),

@@ -1,5 +1,6 @@
 import { SIDES, type Side, type ViewMarks } from "../../../lib/body";
 import {
+  type Against,
   type CheckId,
   type Remark,
   reviewWalk,
@@ -30,13 +31,27 @@ export interface Outcome {
   readonly alarms: readonly Remark[];
 }
 
+/** What holds a walk against a step needs no walk that is clean by a rule. */
+const BY_A_STEP: readonly Yardstick[] = ["this-walk", "version"];
+
+/** What a seeded walk is held against: a version is the walk as it was before the fault. */
+export function againstOf({ base, yardstick }: Pick<Seeding, "base" | "yardstick">): Against {
+  if (yardstick !== "version") return NOTHING;
+  const known = versions.get(base.walk) ?? { version: base.walk };
+  versions.set(base.walk, known);
+  return known;
+}
+
+const NOTHING: Against = {};
+const versions = new WeakMap<Walk, Against>();
+
 /** So many throws, dealt in turn over the walks, sides and yardsticks that the fault can be put on. */
 export function seedingsOf(fault: Fault, count: number, precision: number): readonly Seeding[] {
   const places = CLEAN_WALKS.flatMap((base) =>
     fault.foot === true && base.soles === "modelled"
       ? []
-      : base.yardsticks
-          .filter((one) => (fault.yardsticks ?? [one]).includes(one))
+      : [...base.yardsticks, ...BY_A_STEP]
+          .filter((one) => (fault.yardsticks ?? base.yardsticks).includes(one))
           .flatMap((yardstick) =>
             SIDES.filter((side) => fault.fits?.(base.walk, side) ?? true).map((side) => ({
               fault,
@@ -61,7 +76,7 @@ const STRIDE = 7; // prime to the number of places, or they would not all be see
 export function outcomeOf(seeding: Seeding, times: number): Outcome {
   const { fault, base, yardstick, side } = seeding;
   const walk = byHand(fault.put(base.walk, side, times), seeding);
-  const { remarks } = reviewWalk(walk, yardstick);
+  const { remarks } = reviewWalk(walk, yardstick, [], againstOf(seeding));
   const before = remarksBefore(seeding);
   const named = remarks.find((remark) => isNamed(fault, remark, side, base.walk)) ?? null;
   const alarms = remarks.filter(
@@ -77,16 +92,18 @@ export function outcomeOf(seeding: Seeding, times: number): Outcome {
 
 /**
  * What holds a pose against its like honestly speaks of every fault that is put into one pose alone: it is
- * then unlike its mirrored partner, and the last pose unlike the first.
+ * then unlike its mirrored partner, and the last pose unlike the first; and what looks between the poses, for a
+ * body or a foot that one of them has elsewhere throws a knee on its way there and back.
  */
-const ASKED_OF_THE_WHOLE: ReadonlySet<CheckId> = new Set(["symmetry", "loop"]);
+const ASKED_OF_THE_WHOLE: ReadonlySet<CheckId> = new Set(["symmetry", "loop", "snap"]);
 
 /** What is remarked on the walk that the fault is put into, drawn by the same hand. */
-export function remarksBefore({ base, yardstick, seed, precision }: Seeding): ReadonlySet<string> {
+export function remarksBefore(seeding: Seeding): ReadonlySet<string> {
+  const { base, yardstick, seed, precision } = seeding;
   const key = [base.name, yardstick, seed, precision].join();
   const known = remarksOfClean.get(key);
   if (known !== undefined) return known;
-  const { remarks } = reviewWalk(byHand(base.walk, { seed, precision }), yardstick);
+  const { remarks } = reviewWalk(byHand(base.walk, seeding), yardstick, [], againstOf(seeding));
   const names = new Set(remarks.map(nameOf));
   remarksOfClean.set(key, names);
   return names;
