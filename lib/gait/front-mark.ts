@@ -24,5 +24,6 @@ const askedFor = perPanel(() => new Map<JointName, FrontMark | null>());
 function worked(panel: WalkPanel, joint: JointName, leg: LegLength): FrontMark | null {
   const mark = markOf(panel.marks.front, joint);
   if (mark === null || leg.kind === "cannot-tell") return null;
-  return { ...frontToGround(mark, leg.value), plusMinus: mark.precision / leg.value };
+  const { z, y } = frontToGround(mark, leg.value);
+  return { z, y, plusMinus: mark.precision / leg.value };
 }

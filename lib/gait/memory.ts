@@ -42,5 +42,7 @@ export function memoryBy(terms: readonly unknown[]) {
 /** Whether two lists hold the same things, NaN being the same as itself. */
 export function areSame(one: readonly unknown[], other: readonly unknown[]): boolean {
   if (one === other) return true;
-  return one.length === other.length && one.every((part, at) => Object.is(part, other[at]));
+  if (one.length !== other.length) return false;
+  for (let at = 0; at < one.length; at += 1) if (!Object.is(one[at], other[at])) return false;
+  return true;
 }

@@ -15,6 +15,6 @@ export interface GroundMark {
 export function seenMark(panel: WalkPanel, joint: JointName, leg: LegLength): GroundMark | null {
   const mark = markOf(panel.marks.side, joint);
   if (mark === null || leg.kind === "cannot-tell") return null;
-  const point = sideToGround(mark, { place: 0, legLength: leg.value });
-  return { ...point, plusMinus: mark.precision / leg.value };
+  const { x, y } = sideToGround(mark, { place: 0, legLength: leg.value });
+  return { x, y, plusMinus: mark.precision / leg.value };
 }

@@ -133,7 +133,8 @@ function readWalk(walk: Walk, yardstick: Yardstick): Draft {
     ground(panel, joint) {
       const mark = seen(panel, joint);
       const place = placeOf(panel, walk);
-      return mark === null || !Number.isFinite(place) ? null : { ...mark, x: place + mark.x };
+      if (mark === null || !Number.isFinite(place)) return null;
+      return { x: place + mark.x, y: mark.y, plusMinus: mark.plusMinus };
     },
     seen,
     once: (panel, work, ...by) => recall({ panel, work, by }, () => work(study, panel, ...by)),
