@@ -7,6 +7,7 @@ import { createAccessWatch } from "./access/watch-access";
 import { createClaims } from "./claims";
 import { type Clock, everyWhile } from "./clock";
 import { createCommitter } from "./committer";
+import { createCompactor } from "./compactor";
 import { type Connection, createConnection, type Visitor } from "./connection";
 import { createDisks } from "./disks";
 import { NO_NOTICES, type Notices } from "./notices";
@@ -63,6 +64,11 @@ export function createHub(deps: HubDeps): Hub {
   let draining = false;
   let numbers = 0;
   const disks = createDisks({ connections, global: () => committer.state() });
+  const compactor = createCompactor({
+    ...{ instance, clock },
+    compact: (order) => store.compact(order),
+    onDone: notices.compacted,
+  });
   const committer = createCommitter({
     append: (batch) => store.appendUpdates(batch),
     clock,
@@ -71,6 +77,7 @@ export function createHub(deps: HubDeps): Hub {
       for (const connection of connections) connection.press(high);
     },
     onCommit: notices.committed,
+    onStored: compactor.look,
     onFault(error, documentId) {
       notices.fault("room", error);
       rooms.reload(documentId);
@@ -80,6 +87,7 @@ export function createHub(deps: HubDeps): Hub {
     load: ({ sheet, document }) => store.loadDocument(sheet, document),
     ...{ prepareDocument, committer, clock, notices },
     ...(deps.roomLingerMs === undefined ? {} : { lingerMs: deps.roomLingerMs }),
+    onClosed: compactor.closed,
     onPoison(documentId, { device, update }) {
       const by = Buffer.from(device, "hex");
       const item = { documentId, at: clock.now(), device: by, reason: "unsound", bytes: update };
@@ -161,6 +169,7 @@ export function createHub(deps: HubDeps): Hub {
     async drain(withinMs) {
       draining = true;
       access.stop();
+      compactor.stop();
       const since = clock.now();
       const { graceMs = HUB_LIMITS.graceMs } = deps;
       const left = () => Math.max(0, withinMs - (clock.now() - since));
@@ -170,7 +179,8 @@ export function createHub(deps: HubDeps): Hub {
       // Those who hold something may hand it over; when the last has gone, nobody is waited for.
       if (connections.size > 0) await passed(clock, Math.min(graceMs, left()));
       for (const connection of connections) connection.stopReading();
-      await Promise.race([committer.idle(), passed(clock, left())]);
+      const settled = Promise.all([committer.idle(), compactor.idle()]);
+      await Promise.race([settled, passed(clock, left())]);
       stopTicking();
       await closeSpread([...connections], clock);
       return committer.waiting();

@@ -9,6 +9,10 @@ export function logNotices(log: Log): Notices {
     ...NO_NOTICES,
     refused: (code, { device }) => log.offence("refused", device.slice(0, SHORT), { code }),
     poisoned: (device) => log.offence("quarantined", device.slice(0, SHORT)),
+    compacted({ documentId, outcome, error }) {
+      if (outcome !== "failed") return;
+      log.offence("compaction-failed", `document ${documentId}`, { error: saidBy(error) });
+    },
     gap: (documentId) => log.error("gap", { documentId }),
     slowReaderClosed: () => log.offence("slow-reader", "all"),
     fault: (where, error) => log.offence("fault", where, { error: saidBy(error) }),

@@ -97,6 +97,7 @@ function countNotices(registry: Registry): Notices {
   const seconds = histogram("commit_seconds", "how long commits took", SECONDS);
   const batch = histogram("commit_updates", "updates in one commit", COUNTS);
   const bytes = counter("committed_bytes_total", "bytes that were committed");
+  const compactions = histogram("compaction_seconds", "how long compactions took", SECONDS);
   const joins = histogram("join_seconds", "from a socket's opening to its seat", SECONDS);
   const caughtUp = counter("catch_ups_total", "readers that were slow and have caught up");
   const slow = counter("slow_readers_closed_total", "readers that stood still and were closed");
@@ -115,6 +116,7 @@ function countNotices(registry: Registry): Notices {
       batch.observe(commit.updates);
       bytes.inc(commit.bytes);
     },
+    compacted: ({ ms }) => compactions.observe(ms / 1000),
     joined: (ms) => joins.observe(ms / 1000),
     caughtUp: () => caughtUp.inc(),
     slowReaderClosed: () => slow.inc(),

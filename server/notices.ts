@@ -1,5 +1,6 @@
 import type { RefusalCode } from "../shared/hub-message";
 import type { Commit } from "./committer";
+import type { Done } from "./compactor";
 import type { Visitor } from "./connection";
 
 /** What happens in the hub, for whoever counts it or writes it down. Nothing depends on it. */
@@ -11,6 +12,7 @@ export interface Notices {
   poisoned(device: string): void;
   /** What is stored of a document has a gap. */
   gap(documentId: number): void;
+  compacted(done: Done): void;
   joined(ms: number): void;
   awarenessPassed(): void;
   caughtUp(): void;
@@ -25,6 +27,7 @@ export const NO_NOTICES: Notices = {
   committed: () => {},
   poisoned: () => {},
   gap: () => {},
+  compacted: () => {},
   joined: () => {},
   awarenessPassed: () => {},
   caughtUp: () => {},
