@@ -106,7 +106,7 @@ export function createConnection(deps: ConnectionDeps): Connection {
     if (closing) return;
     closing = true;
     parked.length = 0;
-    reading.releaseAll(); // or the page's own goodbye would never be read
+    reading.releaseAll();
     socket.close(code, reason);
   };
   const mustWait = (frame: Uint8Array) => inDoubt || (readOnly && isUpdateFrame(frame));

@@ -10,8 +10,10 @@ export type Hold = "loading" | "pace" | "disk" | "outbox" | "access" | "parked" 
 /** Reading stops at the first reason and goes on when the last is gone; TCP slows the page. */
 export function createReading(socket: WebSocket) {
   const holds = new Set<Hold>();
+  let over = false;
   return {
     hold(why: Hold): void {
+      if (over) return;
       holds.add(why);
       socket.pause();
     },
@@ -20,7 +22,9 @@ export function createReading(socket: WebSocket) {
     },
     /** A page that is not read cannot be heard to live. */
     isHeld: () => holds.size > 0,
+    /** For good: whoever is sent away is read until they have said goodbye. */
     releaseAll(): void {
+      over = true;
       holds.clear();
       socket.resume();
     },

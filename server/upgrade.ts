@@ -69,14 +69,14 @@ function readWanted(address: string): Wanted | "bad-number" | null {
   const sheet = readSheetId(sheetText);
   if (sync !== "sync" || sheet === null || !isDocumentName(document) || rest.length > 0)
     return null;
-  const client = readNumber(searchParams.get("client"));
-  const generation = readNumber(searchParams.get("generation"));
+  const client = readNumber(searchParams.get("client"), MAX_CLIENT);
+  const generation = readNumber(searchParams.get("generation"), Number.MAX_SAFE_INTEGER);
   if (client === "bad-number" || generation === "bad-number") return "bad-number";
   return { sheet, document, client, generation };
 }
 
-function readNumber(said: string | null): number | "bad-number" | null {
+function readNumber(said: string | null, most: number): number | "bad-number" | null {
   if (said === null) return null;
   const number = Number(said);
-  return /^\d{1,10}$/.test(said) && number <= MAX_CLIENT ? number : "bad-number";
+  return /^\d{1,16}$/.test(said) && number <= most ? number : "bad-number";
 }

@@ -56,7 +56,7 @@ export function createAccessWatch(deps: AccessWatchDeps): AccessWatch {
       if (under !== marks && connections.has(connection)) return settle(connection);
       unsettled.delete(connection);
       connection.settle(grant);
-      expectEnd(connection);
+      if (grant !== null) expectEnd(connection);
     } catch (error) {
       notices.fault("access", error); // it stays in doubt, and is asked for again with the next poll
     }

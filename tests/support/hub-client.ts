@@ -3,10 +3,13 @@ import WebSocket from "ws";
 import * as Y from "yjs";
 import type { DocumentName } from "../../shared/document-name";
 import {
+  type Going,
   type Hello,
   type Refused,
+  readGoing,
   readHello,
   readRefused,
+  readRole,
   readSaved,
   readStorage,
   type Storage,
@@ -22,6 +25,7 @@ import {
   readRelayedLive,
   SYNC,
 } from "../../shared/protocol";
+import type { Role } from "../../shared/role";
 
 export interface ClientOptions {
   /** http address of the hub. */
@@ -32,6 +36,8 @@ export interface ClientOptions {
   readonly origin?: string;
   /** Awareness client id; the document's own if it is not given. */
   readonly client?: number;
+  /** Under which generation the page knows the document it brings. */
+  readonly generation?: number;
   /** A document that the page brings along. */
   readonly doc?: Y.Doc;
 }
@@ -45,6 +51,9 @@ export class HubClient {
   readonly heard: number[] = [];
   readonly refused: Refused[] = [];
   readonly storage: Storage[] = [];
+  /** What ROLE said, in order. */
+  readonly roles: Role[] = [];
+  readonly going: Going[] = [];
   readonly live: { readonly client: number; readonly payload: number[] }[] = [];
   readonly presence: AwarenessEntry[] = [];
   hello: Hello | null = null;
@@ -140,6 +149,8 @@ export class HubClient {
     if (type === MESSAGE.hello) this.hello = readHello(decoder);
     if (type === MESSAGE.saved) this.saved = readSaved(decoder);
     if (type === MESSAGE.refused) this.refused.push(readRefused(decoder));
+    if (type === MESSAGE.role) this.roles.push(readRole(decoder));
+    if (type === MESSAGE.going) this.going.push(readGoing(decoder));
     if (type === MESSAGE.storage) this.storage.push(readStorage(decoder));
     this.look();
   }
@@ -171,8 +182,10 @@ export async function openPage(options: ClientOptions): Promise<HubClient> {
 /** The socket alone, with nothing said yet. Errors: Error "status N" if the hub refuses. */
 export function connect(options: ClientOptions): Promise<HubClient> {
   const { url, sheet, document = "drawing", cookie, origin } = options;
-  const client = options.client === undefined ? "" : `?client=${options.client}`;
-  const address = `${url.replace("http", "ws")}/sync/${sheet}/${document}${client}`;
+  const query = new URLSearchParams();
+  if (options.client !== undefined) query.set("client", String(options.client));
+  if (options.generation !== undefined) query.set("generation", String(options.generation));
+  const address = `${url.replace("http", "ws")}/sync/${sheet}/${document}?${query}`;
   const headers = cookie === undefined ? {} : { cookie };
   const socket = new WebSocket(address, { headers, ...(origin === undefined ? {} : { origin }) });
   const page = new HubClient(socket, options);

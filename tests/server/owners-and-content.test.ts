@@ -1,0 +1,130 @@
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import * as Y from "yjs";
+import type { RunningHub } from "../../server/start-hub";
+import { DOCUMENT_ROOTS } from "../../shared/document-shape";
+import { LIMITS } from "../../shared/limits";
+import { encodeSync, SYNC } from "../../shared/protocol";
+import { type HubClient, openPage } from "../support/hub-client";
+import { sheetWithPeople, startTestHub, temporaryFolder } from "../support/hub-under-test";
+
+/** What one change under a client id amounts to, on top of what is there. */
+function changeOf(client: number, change: (doc: Y.Doc) => void, base?: Uint8Array): Uint8Array {
+  const doc = new Y.Doc();
+  if (base !== undefined) Y.applyUpdate(doc, base);
+  doc.clientID = client;
+  const before = Y.encodeStateVector(doc);
+  change(doc);
+  return Y.encodeStateAsUpdate(doc, before);
+}
+
+describe("what a document takes", () => {
+  const folder = temporaryFolder();
+  let running: RunningHub;
+  let people: Awaited<ReturnType<typeof sheetWithPeople>>;
+  let anna: HubClient;
+  let ben: HubClient;
+  const open = (who: "owner" | "draw", document: "drawing" | "critique" = "drawing") =>
+    openPage({ url: running.url, sheet: people.sheet, document, cookie: people.cookies[who] });
+
+  beforeAll(async () => {
+    running = await startTestHub(folder.path);
+  });
+  afterAll(async () => {
+    await running.stop();
+    folder.remove();
+  });
+  beforeEach(async () => {
+    people = await sheetWithPeople(running.url);
+    anna = await open("owner");
+    ben = await open("draw");
+    return () => Promise.all([anna.close(), ben.close()]);
+  });
+
+  /** Sends an update as it is; answers the code it was refused with, or null. */
+  async function offer(page: HubClient, update: Uint8Array): Promise<string | null> {
+    const refusals = page.refused.length;
+    page.send(encodeSync(SYNC.update, update));
+    const frame = page.sent;
+    await page.until(() => page.refused.length > refusals || page.saved >= frame);
+    return page.refused.at(refusals)?.code ?? null;
+  }
+
+  it.each([
+    ["a list", (doc: Y.Doc) => doc.getArray("strokes").insert(0, ["a"])],
+    ["a text", (doc: Y.Doc) => doc.getText("strokes").insert(0, "a")],
+    ["a list within a map", (doc: Y.Doc) => doc.getMap("strokes").set("a", new Y.Array())],
+    ["a text within a map", (doc: Y.Doc) => doc.getMap("strokes").set("a", new Y.Text("a"))],
+    ["XML", (doc: Y.Doc) => doc.getMap("strokes").set("a", new Y.XmlElement("script"))],
+    ["a document", (doc: Y.Doc) => doc.getMap("strokes").set("a", new Y.Doc())],
+    ["a map of a name that there is not", (doc: Y.Doc) => doc.getMap("attic").set("a", 1)],
+    ["the other document's map", (doc: Y.Doc) => doc.getMap("notes").set("a", 1)],
+    ["a name without end", (doc: Y.Doc) => doc.getMap("strokes").set("a".repeat(201), 1)],
+    [
+      "bytes without end",
+      (doc: Y.Doc) => doc.getMap("strokes").set("a", new Uint8Array(LIMITS.strokeBytes + 1)),
+    ],
+    ["a value without a bottom", (doc: Y.Doc) => doc.getMap("strokes").set("a", nested(20))],
+  ])("is never %s", async (_what, change) => {
+    expect(await offer(anna, changeOf(7, change))).toBe("content");
+    const later = await open("owner");
+    expect(later.strokes()).toEqual([]);
+    await later.close();
+  });
+
+  it("is maps, bytes and plain values, in every map it has", async () => {
+    const notes = await open("owner", "critique");
+    const fill = (doc: Y.Doc, roots: readonly string[]) => {
+      for (const root of roots) {
+        const map = doc.getMap(root);
+        map.set("value", { points: [[1, 2], null], text: "a", flag: true });
+        map.set("bytes", new Uint8Array(LIMITS.strokeBytes));
+        map.set("inner", new Y.Map([["side.left-knee", [1, 2, 0.5]]]));
+        map.delete("value");
+      }
+    };
+    fill(anna.doc, DOCUMENT_ROOTS.drawing);
+    fill(notes.doc, DOCUMENT_ROOTS.critique);
+    await Promise.all([anna.allSaved(), notes.allSaved()]);
+    expect([...anna.refused, ...notes.refused]).toEqual([]);
+    await notes.close();
+  });
+
+  it("is what its first writer's device goes on with, and no other device", async () => {
+    const first = changeOf(7, (doc) => doc.getMap("strokes").set("first", 1));
+    expect(await offer(anna, first)).toBeNull();
+    expect(await offer(ben, first)).toBeNull(); // to repeat is no writing
+    const theft = changeOf(7, (doc) => doc.getMap("strokes").set("stolen", 1), first);
+    expect(await offer(ben, theft)).toBe("owner");
+    const later = await open("owner");
+    expect(later.strokes()).toEqual(["first"]);
+    await later.close();
+    const own = changeOf(7, (doc) => doc.getMap("strokes").set("second", 1), first);
+    expect(await offer(anna, own)).toBeNull();
+    await ben.until(() => ben.strokes().includes("second"));
+  });
+
+  it("lets a device delete what another one drew", async () => {
+    const first = changeOf(7, (doc) => doc.getMap("strokes").set("first", 1));
+    expect(await offer(anna, first)).toBeNull();
+    await ben.until(() => ben.strokes().includes("first"));
+    ben.doc.getMap("strokes").delete("first");
+    await ben.allSaved();
+    await anna.until(() => anna.strokes().length === 0);
+  });
+
+  it("remembers its writers when the hub was started anew", async () => {
+    const first = changeOf(7, (doc) => doc.getMap("strokes").set("first", 1));
+    expect(await offer(anna, first)).toBeNull();
+    await running.stop();
+    running = await startTestHub(folder.path);
+    [anna, ben] = [await open("owner"), await open("draw")];
+    const theft = changeOf(7, (doc) => doc.getMap("strokes").set("stolen", 1), first);
+    expect(await offer(ben, theft)).toBe("owner");
+    const own = changeOf(7, (doc) => doc.getMap("strokes").set("second", 1), first);
+    expect(await offer(anna, own)).toBeNull();
+  });
+});
+
+function nested(depth: number): unknown {
+  return depth === 0 ? 1 : [nested(depth - 1)];
+}
