@@ -13,6 +13,8 @@ import { PlaceSign } from "./place-sign";
 import { SideSign } from "./side-sign";
 import styles from "./stage.module.css";
 
+const ROOMY = 104; // px: a side's name, and a place of four figures, beside each other
+
 export interface PanelColumnProps {
   readonly panel: Panel;
   readonly left: number;
@@ -56,7 +58,7 @@ export const PanelColumn = memo(function PanelColumn(props: PanelColumnProps) {
           <b>{common.pose[panel.pose]}</b>
           <span className={styles.sides}>
             <SideSign side={panel.weightOn} />
-            <PlaceSign panel={panel} />
+            <PlaceSign panel={panel} roomy={width >= ROOMY} />
           </span>
         </button>
       </header>

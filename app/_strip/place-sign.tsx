@@ -8,14 +8,20 @@ import styles from "./stage.module.css";
 /** Before the number: roughly, exactly, and on from the panel before. */
 const SIGNS: Readonly<Record<Place["kind"], string>> = { solved: "≈", set: "=", travel: "→" };
 
+export interface PlaceSignProps {
+  readonly panel: Panel;
+  /** There is room for the number, too. */
+  readonly roomy: boolean;
+}
+
 /** Where a panel stands on the ground, and how that is known, on a sheet whose places are solved. */
-export function PlaceSign({ panel }: { readonly panel: Panel }) {
+export function PlaceSign({ panel, roomy }: PlaceSignProps) {
   const told = useSheet((sheet) => placeTold(sheet, panel));
   if (told === null) return null;
   const { kind, legs } = told;
   return (
     <span className={styles.place} title={strip.placeTold[kind](legs)}>
-      <span aria-hidden="true">{`${SIGNS[kind]} ${legs}`}</span>
+      <span aria-hidden="true">{roomy ? `${SIGNS[kind]} ${legs}` : SIGNS[kind]}</span>
       <span className="heard">{strip.placeTold[kind](legs)}</span>
     </span>
   );

@@ -128,6 +128,13 @@ function HeadForm({ head, mayDraw, onDone }: HeadFormProps) {
           />
         </label>
         <label>
+          {start.places}
+          <select name="ground" defaultValue={head.ground ?? "by-travel"}>
+            <option value="by-travel">{start.byTravel}</option>
+            <option value="solved">{start.solved}</option>
+          </select>
+        </label>
+        <label className={styles.wide}>
           {start.ground}
           <select
             value={travel}
@@ -139,13 +146,6 @@ function HeadForm({ head, mayDraw, onDone }: HeadFormProps) {
           >
             <option value="on-the-spot">{start.onTheSpot}</option>
             <option value="travelling">{start.travelling}</option>
-          </select>
-        </label>
-        <label>
-          {start.places}
-          <select name="ground" defaultValue={head.ground ?? "by-travel"}>
-            <option value="by-travel">{start.byTravel}</option>
-            <option value="solved">{start.solved}</option>
           </select>
         </label>
         {mayDraw && (
