@@ -1,9 +1,10 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { hipHeight, kneeBend, reviewWalk, walkLegLength } from "../../../lib/gait";
 import reference from "../../reference/captured-strides.json";
 import rates from "../../reference/trip-rates.json";
-import { type CapturedStep, type CapturedWalk, capturedWalk } from "../../support/captured";
+import { capturedWalk } from "../../support/captured";
+import { CAPTURED_POSES, capturedClips } from "../../support/captured-clips";
 
 /** Rules that no captured step trips, by check. */
 const never = new Set(rates.rules.filter(({ rate }) => rate === 0).map(({ check }) => check));
@@ -79,11 +80,10 @@ describe("captured hips", () => {
   });
 });
 
-const POSES = new URL("../../../../shared/reference/walks/poses.json", import.meta.url);
-const TRUTH = new URL("../../../../shared/reference/walks/truth.json", import.meta.url);
-
-describe.skipIf(!existsSync(POSES))("every plain captured walk", () => {
-  const walks = existsSync(POSES) ? plainWalks() : [];
+describe.skipIf(!existsSync(CAPTURED_POSES))("every plain captured walk", () => {
+  const walks = capturedClips()
+    .filter(({ truth }) => truth.plain)
+    .map(({ clip, captured }) => ({ clip, walk: captured }));
 
   it("is there", () => {
     expect(walks.length).toBeGreaterThanOrEqual(5);
@@ -109,38 +109,6 @@ describe.skipIf(!existsSync(POSES))("every plain captured walk", () => {
       expect(reviewWalk(capturedWalk(walk), "life").cannotTell).toEqual([]);
   });
 });
-
-interface Clip {
-  readonly leg_length: number;
-  readonly fps: number;
-  readonly steps: readonly {
-    readonly lead_foot: "L" | "R";
-    readonly poses: Record<string, { frame: number; points: Record<string, number[]> }>;
-  }[];
-}
-
-function plainWalks(): { clip: string; walk: CapturedWalk }[] {
-  const poses: Record<string, Clip> = JSON.parse(readFileSync(POSES, "utf8"));
-  const truth: Record<string, { plain: boolean }> = JSON.parse(readFileSync(TRUTH, "utf8"));
-  return Object.entries(poses)
-    .filter(([clip]) => truth[clip]?.plain === true)
-    .map(([clip, { leg_length, fps, steps }]) => ({
-      clip,
-      walk: { legLength: leg_length, framesPerSecond: fps, steps: steps.map(stepOf) },
-    }));
-}
-
-function stepOf({ lead_foot, poses }: Clip["steps"][number]): CapturedStep {
-  return {
-    leadFoot: lead_foot === "L" ? "left" : "right",
-    poses: Object.fromEntries(
-      Object.entries(poses).map(([pose, { frame, points }]) => [
-        pose,
-        { frame, points, pelvisX: points.pelvis?.[0] ?? Number.NaN },
-      ]),
-    ),
-  };
-}
 
 function told(answer: { readonly kind: string; readonly value?: number }): number {
   return answer.value ?? Number.NaN;

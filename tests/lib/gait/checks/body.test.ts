@@ -1,9 +1,10 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { JointName } from "../../../../lib/body";
 import { applyFix, type CheckId, fixFor, reviewWalk, type Walk } from "../../../../lib/gait";
 import reference from "../../../reference/captured-strides.json";
-import { type CapturedWalk, capturedWalk } from "../../../support/captured";
+import { capturedWalk } from "../../../support/captured";
+import { CAPTURED_POSES, capturedClips } from "../../../support/captured-clips";
 import { mirroredWalk } from "../../../support/mirrored-walk";
 import { lift, push, raise, shift, unmark, walk, without } from "../../../support/walk";
 
@@ -159,44 +160,13 @@ describe("captured strides", () => {
   });
 });
 
-const POSES = new URL("../../../../../shared/reference/walks/poses.json", import.meta.url);
-
-describe.skipIf(!existsSync(POSES))("every captured clip", () => {
+describe.skipIf(!existsSync(CAPTURED_POSES))("every captured clip", () => {
   it("draws no remark of limbs, views and names, and of the hips' range only the jog", () => {
-    for (const [clip, walkOfClip] of existsSync(POSES) ? clips() : []) {
-      const { findings } = reviewWalk(walkOfClip, "life");
+    for (const { clip, walk: captured } of capturedClips()) {
+      const { findings } = reviewWalk(captured, "life");
       const told = findings.filter(({ check, kind }) => CHECKS.has(check) && kind !== "sound");
       const checks = [...new Set(told.map(({ check }) => check))];
       expect([clip, checks]).toEqual([clip, clip === "16_36" ? ["hip-range"] : []]);
     }
   });
 });
-
-interface Clip {
-  readonly leg_length: number;
-  readonly fps: number;
-  readonly steps: readonly {
-    readonly lead_foot: "L" | "R";
-    readonly poses: Record<string, { frame: number; points: Record<string, number[]> }>;
-  }[];
-}
-
-function clips(): [string, Walk][] {
-  const poses: Record<string, Clip> = JSON.parse(readFileSync(POSES, "utf8"));
-  return Object.entries(poses).map(([clip, { leg_length, fps, steps }]) => {
-    const captured: CapturedWalk = {
-      legLength: leg_length,
-      framesPerSecond: fps,
-      steps: steps.map((step) => ({
-        leadFoot: step.lead_foot === "L" ? "left" : "right",
-        poses: Object.fromEntries(
-          Object.entries(step.poses).map(([pose, { frame, points }]) => [
-            pose,
-            { frame, points, pelvisX: points.pelvis?.[0] ?? Number.NaN },
-          ]),
-        ),
-      })),
-    };
-    return [clip, capturedWalk(captured)];
-  });
-}
