@@ -53,7 +53,7 @@ function judge(study: Study, step: Step, side: Side, before: WalkPanel | undefin
   const row = before === undefined ? panels : [before, ...panels];
   const drawn = drawnSpeed(study, panels, side);
   const end = step.next?.frame ?? Number.POSITIVE_INFINITY;
-  const [fastest] = straightKnees(study, side, row, limitBy(drawn / 2))
+  const [fastest] = straightKnees(study, side, row, limitBy(SURELY * drawn))
     .filter(({ frame }) => frame >= step.contact.frame && frame < end)
     .toSorted((a, b) => b.speed - b.plusMinus - (a.speed - a.plusMinus));
   if (fastest === undefined) return sound(about, null);
@@ -65,13 +65,15 @@ function judge(study: Study, step: Step, side: Side, before: WalkPanel | undefin
   return remarkOn(study, side, fastest, { measured, limit });
 }
 
+const SURELY = 0.75;
+
 function limitBy(usual: number): number {
   return Math.max(SNAPS_FROM, TIMES_MEDIAN * usual);
 }
 
 /**
- * About how fast a step's knee goes, told by the poses alone: from each to the next evenly. Halved, the median
- * of the frames themselves is not below it.
+ * About how fast a step's knee goes, told by the poses alone: from each to the next evenly. Three quarters of
+ * it are taken for the least that the median of the frames may be. Our own choice.
  */
 function drawnSpeed(study: Study, panels: readonly WalkPanel[], side: Side): number {
   const speeds = panels.slice(1).flatMap((panel, nth) => {

@@ -55,21 +55,32 @@ export function straightKnees(
   const asked = row.slice(1).map((panel, nth) => {
     const from = row[nth];
     if (from === undefined) return false;
-    if (isThrown(bends, nth, fasterThan) || isThrown(bends, nth + 1, fasterThan)) return true;
+    const ends = [nth, nth + 1].some((at) => isThrown(row, bends, at, fasterThan));
+    if (ends) return true;
     const least = Math.min(bends[nth] ?? Number.NaN, bends[nth + 1] ?? Number.NaN);
     return panel.frame - from.frame > 1 && least >= fasterThan && least < MAY_STRAIGHTEN;
   });
   return asked.includes(true) ? runs(study, side, row, asked).flatMap(straightIn) : [];
 }
 
-/** Whether a pose has the knee straight, and those before and after it have it more bent by so much. */
-function isThrown(bends: readonly number[], nth: number, by: number): boolean {
-  const [here = Number.NaN, before = Number.NaN, after = Number.NaN] = [
-    bends[nth],
-    bends[nth - 1],
-    bends[nth + 1],
-  ];
-  return here < STRAIGHT_WITHIN && before - here >= by && after - here >= by;
+/**
+ * Whether a pose has the knee straight, and a frame before and after it may be bent by so much more. A leg that
+ * is drawn in evenly bends as the root of the time, which is the fastest that it leaves straight.
+ */
+function isThrown(
+  row: readonly WalkPanel[],
+  bends: readonly number[],
+  nth: number,
+  by: number,
+): boolean {
+  const here = bends[nth] ?? Number.NaN;
+  return (
+    here < STRAIGHT_WITHIN &&
+    [nth - 1, nth + 1].every((at) => {
+      const frames = Math.abs((row[at]?.frame ?? Number.NaN) - (row[nth]?.frame ?? Number.NaN));
+      return (bends[at] ?? Number.NaN) / Math.sqrt(Math.max(1, frames)) - here >= by;
+    })
+  );
 }
 
 /** The knee frame by frame, through spans that follow one another and are asked about. */
