@@ -1,2 +1,3 @@
 export { ExportButton } from "./export-button";
 export { PicturesLeftOut } from "./pictures-left-out";
+export { ToldNote } from "./told-note";

@@ -20,7 +20,7 @@ export function stateWords(
 
 /** States in which ink is at risk, or would be if more were drawn. */
 const AT_RISK: ReadonlySet<InkState> = new Set([
-  ...(["not-saved", "unwritten", "offline", "refused", "shut"] as const),
+  ...(["not-saved", "kept", "unwritten", "unwritten-kept", "offline", "refused", "shut"] as const),
 ]);
 
 /**
@@ -35,7 +35,10 @@ export function spokenChange(
   if (before === now) return null;
   if (AT_RISK.has(now)) return `${people.heard.lost} ${saying(now, shutBy).words}`;
   if (AT_RISK.has(before) && now === "saved") {
-    const back = before === "unwritten" ? people.heard.written : people.heard.back;
+    const back =
+      before === "unwritten" || before === "unwritten-kept"
+        ? people.heard.written
+        : people.heard.back;
     return `${back} ${people.state.saved.words}`;
   }
   return null;

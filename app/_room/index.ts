@@ -1,8 +1,11 @@
 export { type InkState, takesInk } from "./ink-state";
+export { keepSheetOpen } from "./keep-sheet-open";
 export { HUES, type Me } from "./me";
-export { openRoom, type Room } from "./open-room";
+export type { Room } from "./open-room";
 export type { Person, Pointer } from "./people";
 export { freshEntryId, freshPanelId, freshStrokeId } from "./random-id";
+export type { FallenWhy, Tally, Told } from "./set-aside";
+export { tallyOf } from "./set-aside";
 export type { ShutCause } from "./shut-cause";
 export type { Store } from "./store";
 export {

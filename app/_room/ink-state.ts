@@ -5,8 +5,10 @@ import type { LineState } from "./document-line";
  * - `opening`: the first exchange is under way
  * - `saved`: everything drawn here is committed on the hub's disk
  * - `saving`: handed over, the hub has not said so yet
- * - `not-saved`: drawn here, and not handed over; leaving now would lose it
+ * - `not-saved`: drawn here, not handed over, and not kept on this machine; leaving now would lose it
+ * - `kept`: drawn here, not handed over, and on this machine's disk
  * - `unwritten`: handed over, and the hub cannot write it: its disk is full, or fails
+ * - `unwritten-kept`: the same, and it is on this machine's disk
  * - `offline`: nothing is waiting, but nothing new would be saved either
  * - `refused`: the hub would not take it
  * - `shut`: the hub closed the door for good
@@ -16,7 +18,9 @@ export type InkState =
   | "saved"
   | "saving"
   | "not-saved"
+  | "kept"
   | "unwritten"
+  | "unwritten-kept"
   | "offline"
   | "refused"
   | "shut";
@@ -26,6 +30,8 @@ const WORST_FIRST: readonly InkState[] = [
   "refused",
   "not-saved",
   "unwritten",
+  "unwritten-kept",
+  "kept",
   "offline",
   "opening",
   "saving",
@@ -35,48 +41,46 @@ const WORST_FIRST: readonly InkState[] = [
 /** One document's word on its ink. */
 export function inkStateOf(line: LineState, everSynced: boolean): InkState {
   if (line.closed !== null) return "shut";
-  if (line.refused !== null) return "refused";
-  if (!line.connected) {
-    if (line.unsent) return "not-saved";
-    return everSynced ? "offline" : "opening";
+  if (line.refused !== null || line.outdated) return "refused";
+  const handedOver = line.connected && !line.unsent;
+  if (line.waiting > 0 && !handedOver) return line.kept ? "kept" : "not-saved";
+  if (!line.connected) return everSynced ? "offline" : "opening";
+  if (line.waiting > 0 && (line.storage === "failing" || line.storage === "full")) {
+    return line.kept ? "unwritten-kept" : "unwritten";
   }
-  if (line.storage === "failing" || line.storage === "full") {
-    if (line.unsent) return "not-saved";
-    return line.sent > line.saved ? "unwritten" : "saved";
-  }
-  if (line.unsent && !line.synced) return "not-saved";
-  // A line that came back may have handed over ink in its first answer.
-  if (!line.synced) return everSynced && line.sent > line.saved ? "saving" : "opening";
-  return line.sent > line.saved || line.unsent ? "saving" : "saved";
+  if (line.waiting > 0 || (line.synced && line.sent > line.saved)) return "saving";
+  return line.synced ? "saved" : "opening";
+}
+
+export interface SheetInk {
+  /** The sheet was here once. */
+  readonly everSynced: boolean;
+  /** Work lies in the drawer that the sheet would not take. */
+  readonly lost: boolean;
 }
 
 /**
  * Both documents are one sheet to the person who draws: the worse word counts. Where one line has
  * fallen silent and the other has not yet been answered, `offline` would call everything saved.
  */
-export function worseInkState(one: InkState, other: InkState): InkState {
-  const both = [one, other];
-  const waiting = both.includes("saving") || both.includes("unwritten");
-  if (both.includes("offline") && waiting) return "not-saved";
-  return WORST_FIRST.indexOf(one) <= WORST_FIRST.indexOf(other) ? one : other;
+export function sheetInkState(
+  lines: readonly LineState[],
+  { everSynced, lost }: SheetInk,
+): InkState {
+  const states = lines.map((line) => inkStateOf(line, everSynced));
+  const worst = WORST_FIRST.find((state) => states.includes(state)) ?? "opening";
+  if (worst === "shut") return worst;
+  if (lost) return "refused";
+  if (worst !== "offline" || lines.every(({ waiting }) => waiting === 0)) return worst;
+  return lines.every(({ kept }) => kept) ? "kept" : "not-saved";
 }
 
-/** Would leaving the page now lose ink that was drawn here? */
-export function losesInk(line: LineState, everSynced: boolean): boolean {
-  switch (inkStateOf(line, everSynced)) {
-    case "saving":
-    case "unwritten":
-    case "not-saved":
-    case "refused":
-      return true;
-    case "shut":
-      return line.unsent || line.sent > line.saved;
-    default:
-      return false;
-  }
+/** Would leaving the page now leave work behind that the hub has not saved? */
+export function leavesUnsaved({ waiting }: LineState): boolean {
+  return waiting > 0;
 }
 
-/** Can what is drawn from now on still be saved? Ink that never can be must not be drawn at all. */
+/** Is what is drawn from now on worth drawing? Where the door is shut it never would be saved. */
 export function takesInk(state: InkState): boolean {
-  return state !== "shut" && state !== "refused";
+  return state !== "shut";
 }

@@ -7,6 +7,8 @@ export interface ReviewDesk extends Store<Review> {
   /** The pen is down: nothing is measured, nothing is said, until it lifts. */
   hold(): void;
   release(): void;
+  /** Is a pen down? */
+  readonly held: Store<boolean>;
   close(): void;
 }
 
@@ -16,24 +18,25 @@ export function openReviewDesk(sheet: SheetView, said: CritiqueView): ReviewDesk
     return reviewWalk(walkOf(now), now.head.yardstick, said.getSnapshot().onPurpose);
   };
   const review = createStore<Review>(measure());
-  let held = false;
+  const held = createStore(false);
   let asked: number | null = null;
   const run = () => {
     asked = null;
-    if (!held) review.set(measure());
+    if (!held.get()) review.set(measure());
   };
   const ask = () => {
-    if (!held) asked ??= requestAnimationFrame(run);
+    if (!held.get()) asked ??= requestAnimationFrame(run);
   };
   const stops = [sheet.subscribe(ask), said.subscribe(ask)];
   return {
     get: review.get,
     subscribe: review.subscribe,
+    held,
     hold() {
-      held = true;
+      held.set(true);
     },
     release() {
-      held = false;
+      held.set(false);
       ask();
     },
     close() {

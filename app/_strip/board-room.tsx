@@ -3,7 +3,7 @@ import { useEffect, useState } from "react";
 import type { Role } from "../../shared/role";
 import { Notice } from "../_door/notice";
 import { stateWords } from "../_people";
-import { openRoom, type Room, RoomContext, useStoreValue } from "../_room";
+import { keepSheetOpen, type Room, RoomContext, useStoreValue } from "../_room";
 import { createWorkspace, WorkspaceContext, type WorkspaceStore } from "../_workspace";
 import { Board } from "./board";
 import { Skeleton } from "./skeleton";
@@ -18,19 +18,21 @@ interface Opened {
   readonly workspace: WorkspaceStore;
 }
 
-/** Opens the sheet's room and this person's workspace, and closes what it opened. */
+/**
+ * Opens the sheet's room and this person's workspace, and closes what it opened. A room that is opened
+ * afresh keeps the workspace: the tool in hand, the zoom, what is looked at.
+ */
 export function BoardRoom({ sheetId, role }: BoardRoomProps) {
   const [opened, setOpened] = useState<Opened | null>(null);
   useEffect(() => {
-    const room = openRoom(sheetId, role);
-    setOpened({ room, workspace: createWorkspace() });
-    return () => room.close();
+    const workspace = createWorkspace();
+    return keepSheetOpen(sheetId, role, (room) => setOpened({ room, workspace }));
   }, [sheetId, role]);
   if (opened === null) return <Skeleton />;
   return (
     <RoomContext value={opened.room}>
       <WorkspaceContext value={opened.workspace}>
-        <WhenReady room={opened.room} />
+        <WhenReady key={opened.room.drawing.clientID} room={opened.room} />
       </WorkspaceContext>
     </RoomContext>
   );

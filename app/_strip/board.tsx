@@ -1,5 +1,6 @@
 "use client";
 import { useEffect, useState } from "react";
+import { ToldNote } from "../_handover";
 import { useIncomingPictures } from "../_reference";
 import { useRoom, useSheet } from "../_room";
 import { rememberOpened } from "../_room/opened-sheets";
@@ -37,6 +38,7 @@ export function Board() {
       <main className={styles.middle}>{desk ? <Desk /> : <Stage />}</main>
       <MarginColumn onHelp={() => setPage("help")} />
       <Spoken />
+      <ToldNote />
       {page !== null && <BoardPage key={page} page={page} onClose={() => setPage(null)} />}
     </div>
   );

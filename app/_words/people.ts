@@ -65,20 +65,28 @@ export const people = {
       why: "Handed over; the hub has not yet said that it is on its disk.",
     },
     "not-saved": {
-      words: "not saved: stay on this page",
-      why: "What you drew last is in this tab alone. It is handed over as soon as the line is back; closing the tab before that loses it.",
+      words: "not saved, stay on this page",
+      why: "What you drew last is in this tab alone: this browser keeps nothing on this machine. It is handed over as soon as the line is back; closing the tab before that loses it.",
+    },
+    kept: {
+      words: "offline, kept on this machine",
+      why: "What you drew last is on this machine's disk, in this browser. It is handed over as soon as the line is back, also when this page was closed meanwhile and is opened again. Until then nobody else sees it.",
     },
     unwritten: {
-      words: "not saved: the server cannot write",
-      why: "The server's disk is full or fails, so what you drew last is kept in memory alone. It is saved as soon as the disk takes it: stay on this page, and tell whoever runs the server.",
+      words: "not saved, stay on this page",
+      why: "The server's disk is full or fails, and this browser keeps nothing on this machine: what you drew last is in memory alone. It is saved as soon as the disk takes it. Stay on this page, and tell whoever runs the server.",
+    },
+    "unwritten-kept": {
+      words: "the server cannot write, kept on this machine",
+      why: "The server's disk is full or fails. What you drew last is on this machine's disk, in this browser, and is saved as soon as the server's disk takes it. Tell whoever runs the server.",
     },
     offline: {
-      words: "offline: nothing new is saved until the line is back",
-      why: "Everything drawn so far is saved. What you draw from now on waits in this tab, and you do not see what others draw.",
+      words: "offline, all ink so far is saved",
+      why: "The line is down. Everything drawn so far is on the hub's disk. You do not see what others draw, nor they what you draw from now on.",
     },
     refused: {
-      words: "not saved: the hub refused a change",
-      why: "A change made here was not taken, nor will anything after it be. Load the page again to see what is saved; what differs must be drawn again.",
+      words: "not saved, a change was refused",
+      why: "The sheet did not take something that was drawn here. It has not gone: the note below the head band says what it is, and saves it as a file.",
     },
   } satisfies Record<Exclude<InkState, "shut">, Said>,
   shut: {

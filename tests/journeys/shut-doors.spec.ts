@@ -58,7 +58,7 @@ test("a link withdrawn while the page was offline is not tried for ever", async 
   await line.cut();
   await expect(stateLine(guest)).toHaveText(/^offline/);
   await (await takePen(guest)).draw(await onScreen(paperAt(guest, 1), across(300)));
-  await expect(stateLine(guest)).toHaveText("not saved: stay on this page");
+  await expect(stateLine(guest)).toHaveText("offline, kept on this machine");
 
   await owner.getByRole("button", { name: "Invite" }).click();
   const dialog = owner.getByRole("dialog", { name: "Invite to this sheet" });

@@ -21,9 +21,9 @@ test("ink drawn while the line is down is called unsaved until it is saved", asy
   const pen = await takePen(page);
 
   await line.cut();
-  await expect(stateLine(page)).toHaveText("offline: nothing new is saved until the line is back");
+  await expect(stateLine(page)).toHaveText("offline, all ink so far is saved");
   await pen.draw(await onScreen(paper, across(400)));
-  await expect(stateLine(page)).toHaveText("not saved: stay on this page");
+  await expect(stateLine(page)).toHaveText("offline, kept on this machine");
   expect(await inkOn(paper)).toBeGreaterThan(20);
 
   await test.step("leaving is warned about, and staying loses nothing", async () => {
@@ -32,7 +32,7 @@ test("ink drawn while the line is down is called unsaved until it is saved", asy
     const dialog = await warned;
     expect(dialog.type()).toBe("beforeunload");
     await dialog.dismiss();
-    await expect(stateLine(page)).toHaveText("not saved: stay on this page");
+    await expect(stateLine(page)).toHaveText("offline, kept on this machine");
   });
 
   await line.mend();

@@ -5,6 +5,7 @@ import { type DocumentLine, openDocumentLine } from "../../app/_room/document-li
 import { inkStateOf } from "../../app/_room/ink-state";
 import type { RunningHub } from "../../server/start-hub";
 import { sheetWithPeople, startTestHub, temporaryFolder } from "../support/hub-under-test";
+import { paperDrawer, paperStore } from "../support/paper-drawer";
 
 /** The page's own line against a real hub: what it says of the ink must be true at every moment. */
 describe("a page's line", () => {
@@ -33,6 +34,7 @@ describe("a page's line", () => {
     vi.stubGlobal("WebSocket", BrowserSocket);
     const line = openDocumentLine(doc, `${url.replace("http", "ws")}/sync/${sheet}`, "drawing", {
       ...{ client: doc.clientID, present: true, onUnopened: () => undefined },
+      ...{ drawer: paperDrawer(paperStore()).drawer, earlier: Promise.resolve([]) },
     });
     open.push(line);
     const strokes = doc.getMap<Uint8Array>("strokes");

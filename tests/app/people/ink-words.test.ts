@@ -4,7 +4,8 @@ import { spokenChange, stateWords } from "../../../app/_people/ink-words";
 describe("the words of the ink's state", () => {
   it("says saved only for saved", () => {
     const others = [
-      ...(["opening", "saving", "not-saved", "unwritten", "offline", "refused", "shut"] as const),
+      ...(["opening", "saving", "not-saved", "kept", "unwritten", "unwritten-kept"] as const),
+      ...(["offline", "refused", "shut"] as const),
     ];
     expect(stateWords("saved", "draw").words).toBe("all ink saved");
     for (const state of others) {
@@ -54,7 +55,9 @@ describe("what is said aloud about the ink", () => {
     expect(spokenChange("saving", "not-saved")).toMatch(/not saved/);
     expect(spokenChange("saved", "offline")).toMatch(/offline/);
     expect(spokenChange("offline", "saved")).toMatch(/back.*all ink saved/);
-    expect(spokenChange("saving", "unwritten")).toMatch(/the server cannot write/);
+    expect(spokenChange("saving", "kept")).toMatch(/kept on this machine/);
+    expect(spokenChange("saving", "unwritten")).toMatch(/not saved/);
+    expect(spokenChange("saving", "unwritten-kept")).toMatch(/the server cannot write/);
     expect(spokenChange("unwritten", "saved")).toMatch(/writes again.*all ink saved/);
   });
 

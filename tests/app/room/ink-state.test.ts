@@ -3,88 +3,96 @@ import type { LineState } from "../../../app/_room/document-line";
 import {
   type InkState,
   inkStateOf,
-  losesInk,
+  leavesUnsaved,
+  sheetInkState,
   takesInk,
-  worseInkState,
 } from "../../../app/_room/ink-state";
 import { shutCauseOf } from "../../../app/_room/shut-cause";
 import { CLOSE, isFinal } from "../../../shared/close-code";
 
 const GOOD: LineState = {
-  ...{ connected: true, synced: true, sent: 3, saved: 3, unsent: false, closed: null },
-  ...{ refused: null, storage: "ok", hello: null, role: null },
+  ...{ connected: true, synced: true, sent: 3, saved: 3, waiting: 0, unsent: false, kept: true },
+  ...{ closed: null, refused: null, outdated: false, storage: "ok", hello: null, role: null },
 };
-const SHUT: LineState = {
-  ...GOOD,
-  connected: false,
-  synced: false,
-  closed: CLOSE.revoked,
-  sent: 0,
-  saved: 0,
-};
-const REFUSED: LineState = { ...GOOD, refused: { frame: 3, code: "full", message: "" } };
+const SENT: LineState = { ...GOOD, sent: 4, waiting: 1 };
+const DOWN: LineState = { ...GOOD, connected: false, synced: false, sent: 0, saved: 0 };
+const DRAWN_DOWN: LineState = { ...DOWN, waiting: 1, unsent: true };
+const SHUT: LineState = { ...DOWN, closed: CLOSE.revoked };
+const REFUSED: LineState = { ...SENT, refused: { frame: 4, code: "full", message: "" } };
 
-describe("leaving the page", () => {
-  it("loses nothing while all is saved, and what was not handed over", () => {
-    expect(losesInk(GOOD, true)).toBe(false);
-    expect(losesInk({ ...GOOD, sent: 4 }, true)).toBe(true);
-    expect(losesInk({ ...GOOD, connected: false, unsent: true }, true)).toBe(true);
-    expect(losesInk({ ...GOOD, connected: false }, true)).toBe(false);
+const sheet = (lines: readonly LineState[], lost = false) =>
+  sheetInkState(lines, { everSynced: true, lost });
+
+describe("what is said of one document's ink", () => {
+  it("is saved only while the line is up, the exchange finished, and every frame counted", () => {
+    expect(inkStateOf(GOOD, true)).toBe("saved");
+    expect(inkStateOf({ ...GOOD, sent: 4 }, true)).toBe("saving");
+    expect(inkStateOf({ ...GOOD, synced: false }, true)).toBe("opening");
+    expect(inkStateOf(DOWN, true)).toBe("offline");
+    expect(inkStateOf(DOWN, false)).toBe("opening"); // nothing was drawn before the sheet was there
   });
 
-  it("loses what a door that shut did not take", () => {
-    expect(inkStateOf(SHUT, true)).toBe("shut");
-    expect(losesInk(SHUT, true)).toBe(false);
-    expect(losesInk({ ...SHUT, unsent: true }, true)).toBe(true);
+  it("is kept only where all that waits is on this machine's disk", () => {
+    expect(inkStateOf(DRAWN_DOWN, true)).toBe("kept");
+    expect(inkStateOf({ ...DRAWN_DOWN, kept: false }, true)).toBe("not-saved");
   });
 
-  it("loses what a line that came back has handed over and not yet heard of", () => {
-    const back: LineState = { ...GOOD, synced: false, sent: 1, saved: 0 };
-    expect(inkStateOf(back, true)).toBe("saving");
-    expect(losesInk(back, true)).toBe(true);
-    expect(inkStateOf(back, false)).toBe("opening"); // nothing was drawn before the sheet was there
+  it("is not called saving before it is handed over", () => {
+    const opened: LineState = { ...DRAWN_DOWN, connected: true };
+    expect(inkStateOf(opened, true)).toBe("kept");
+    expect(inkStateOf({ ...opened, kept: false }, true)).toBe("not-saved");
+    expect(inkStateOf({ ...opened, unsent: false, sent: 1 }, true)).toBe("saving");
   });
 
-  it("loses what was refused", () => {
+  it("tells a hub that cannot write by what waits for it", () => {
+    for (const storage of ["full", "failing"] as const) {
+      expect(inkStateOf({ ...SENT, storage }, true)).toBe("unwritten-kept");
+      expect(inkStateOf({ ...SENT, storage, kept: false }, true)).toBe("unwritten");
+      expect(inkStateOf({ ...GOOD, storage }, true)).toBe("saved"); // what was saved before stays so
+    }
+    expect(inkStateOf({ ...SENT, storage: "slow" }, true)).toBe("saving");
+  });
+
+  it("is refused until the sheet is opened afresh", () => {
     expect(inkStateOf(REFUSED, true)).toBe("refused");
-    expect(losesInk(REFUSED, true)).toBe(true);
+    expect(inkStateOf({ ...GOOD, outdated: true }, true)).toBe("refused");
   });
 });
 
-describe("a hub that cannot write", () => {
-  const full: LineState = { ...GOOD, storage: "full" };
-
-  it("is told by what waits for it, and leaving loses that", () => {
-    const waiting = { ...full, sent: 4 };
-    expect(inkStateOf(waiting, true)).toBe("unwritten");
-    expect(losesInk(waiting, true)).toBe(true);
-    expect(inkStateOf({ ...waiting, storage: "slow" }, true)).toBe("saving");
-    expect(inkStateOf({ ...full, unsent: true }, true)).toBe("not-saved");
-    expect(inkStateOf(full, true)).toBe("saved"); // what was saved before stays so
+describe("leaving the page", () => {
+  it("is warned of exactly while the hub has not saved something", () => {
+    for (const line of [GOOD, DOWN, SHUT]) expect(leavesUnsaved(line)).toBe(false);
+    const unsaved = [SENT, DRAWN_DOWN, REFUSED, { ...SHUT, waiting: 1 }];
+    for (const line of unsaved) expect(leavesUnsaved(line)).toBe(true);
   });
 });
 
 describe("two lines of one sheet", () => {
   it("are told as the worse of the two", () => {
-    expect(worseInkState("saved", "saving")).toBe("saving");
-    expect(worseInkState("offline", "saved")).toBe("offline");
-    expect(worseInkState("not-saved", "offline")).toBe("not-saved");
-    expect(worseInkState("shut", "not-saved")).toBe("shut");
+    expect(sheet([GOOD, SENT])).toBe("saving");
+    expect(sheet([DOWN, GOOD])).toBe("offline");
+    expect(sheet([DRAWN_DOWN, DOWN])).toBe("kept");
+    expect(sheet([{ ...DRAWN_DOWN, kept: false }, DRAWN_DOWN])).toBe("not-saved");
+    expect(sheet([SHUT, DRAWN_DOWN])).toBe("shut");
   });
 
   it("never call ink saved that waits for its answer while the other line has fallen", () => {
-    expect(worseInkState("offline", "saving")).toBe("not-saved");
-    expect(worseInkState("saving", "offline")).toBe("not-saved");
-    expect(worseInkState("unwritten", "offline")).toBe("not-saved");
+    expect(sheet([DOWN, SENT])).toBe("kept");
+    expect(sheet([{ ...SENT, kept: false }, DOWN])).toBe("not-saved");
+  });
+
+  it("are never called saved while work lies in the drawer that the sheet would not take", () => {
+    expect(sheet([GOOD, GOOD], true)).toBe("refused");
+    expect(sheet([DOWN, DOWN], true)).toBe("refused");
+    expect(sheet([SHUT, SHUT], true)).toBe("shut");
   });
 });
 
 describe("new ink", () => {
-  it("is taken while it can still be saved, and only then", () => {
-    const states: readonly InkState[] = ["saved", "saving", "not-saved", "offline", "opening"];
+  it("is taken unless the door is shut for good", () => {
+    const states: readonly InkState[] = ["saved", "saving", "not-saved", "kept", "refused"];
     expect(states.filter((state) => !takesInk(state))).toEqual([]);
     expect(takesInk("shut")).toBe(false);
-    expect(takesInk("refused")).toBe(false);
   });
 });
 

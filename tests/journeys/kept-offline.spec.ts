@@ -1,0 +1,117 @@
+import type { Page } from "@playwright/test";
+import { expect, ownBoard, test } from "../support/journey";
+import { layLine } from "../support/journey-line";
+import { across, inkOn, onScreen, paperAt } from "../support/journey-papers";
+import { allSaved, exportSheet, settled, startWalk, stateLine } from "../support/journey-sheet";
+import { takePen } from "../support/pen";
+
+const board = ownBoard();
+
+/** What a browser says on its console of a line that is down. */
+const LINE_DOWN = /WebSocket connection to|net::ERR_/;
+const BACK_MS = 20_000; // the page tries again after a few seconds at most
+const KEPT = "offline, kept on this machine";
+
+async function draw(page: Page, frame: number, y: number): Promise<void> {
+  const pen = await takePen(page);
+  await pen.draw(await onScreen(paperAt(page, frame), across(y)));
+}
+
+/** How many strokes each panel has, by its frame. */
+async function strokesOn(page: Page): Promise<Record<number, number>> {
+  const { file } = await exportSheet(page);
+  const counted = file.panels.map(({ frame, ink }) => [frame, ink.side.length] as const);
+  return Object.fromEntries(counted.filter(([, strokes]) => strokes > 0));
+}
+
+test("every stroke is there after the network was cut and the tab closed", async ({ newcomer }) => {
+  const line = await layLine(board.url);
+  const page = await newcomer({ mayComplain: LINE_DOWN });
+  await startWalk(page, line.url, "Cut off and closed");
+  await draw(page, 1, 300);
+  await allSaved(page);
+  await line.cut();
+  await expect(stateLine(page)).toHaveText("offline, all ink so far is saved");
+  for (const y of [400, 500, 600]) await draw(page, 1, y);
+  await draw(page, 4, 300);
+  await expect(stateLine(page)).toHaveText(KEPT);
+  const address = page.url();
+  const again = await page.context().newPage();
+  await page.close(); // struck down: nothing is asked, nothing is handed over
+
+  await line.mend();
+  await again.goto(address);
+  await settled(again);
+  expect(await strokesOn(again)).toEqual({ 1: 4, 4: 1 });
+  expect(await inkOn(paperAt(again, 1))).toBeGreaterThan(80);
+
+  await test.step("and with the hub, for everybody, once it says so", async () => {
+    await board.restart("SIGKILL");
+    await again.reload();
+    await allSaved(again);
+    expect(await strokesOn(again)).toEqual({ 1: 4, 4: 1 });
+    expect(await keptHere(again)).toBe(0); // what is saved is not kept twice
+  });
+  await again.close();
+});
+
+test("two pages of one sheet leave each other's unsaved ink alone", async ({ newcomer }) => {
+  const line = await layLine(board.url);
+  const one = await newcomer({ mayComplain: LINE_DOWN });
+  await startWalk(one, line.url, "Side by side");
+  const other = await one.context().newPage();
+  await other.goto(one.url());
+  await allSaved(other);
+  await line.cut();
+  for (const page of [one, other]) await expect(stateLine(page)).toHaveText(/^offline/);
+  await draw(one, 1, 300);
+  await draw(other, 1, 600);
+  for (const page of [one, other]) await expect(stateLine(page)).toHaveText(KEPT);
+  const address = one.url();
+  await one.close();
+  await line.mend();
+  await expect(stateLine(other)).toHaveText("all ink saved", { timeout: BACK_MS });
+  await other.reload(); // the page that was closed had its stroke lying here
+  await allSaved(other);
+  expect(await strokesOn(other)).toEqual({ 1: 2 });
+  await expect.poll(() => keptHere(other)).toBe(0);
+  expect(other.url()).toBe(address);
+});
+
+test("a browser that keeps nothing says that the page must stay open", async ({ newcomer }) => {
+  const line = await layLine(board.url);
+  const page = await newcomer({ mayComplain: LINE_DOWN });
+  // As in a browser whose storage is shut: opening any database fails.
+  await page.addInitScript(() => {
+    IDBFactory.prototype.open = () => {
+      throw new DOMException("the store is shut", "SecurityError");
+    };
+  });
+  await startWalk(page, line.url, "Nothing kept");
+  await line.cut();
+  await expect(stateLine(page)).toHaveText(/^offline/);
+  await draw(page, 1, 300);
+  await expect(stateLine(page)).toHaveText("not saved, stay on this page");
+  await line.mend();
+  await expect(stateLine(page)).toHaveText("all ink saved", { timeout: BACK_MS });
+  expect(await strokesOn(page)).toEqual({ 1: 1 });
+});
+
+/** How many pieces of work lie in this browser's own store. */
+function keptHere(page: Page): Promise<number> {
+  return page.evaluate(
+    () =>
+      new Promise<number>((resolve, reject) => {
+        const opening = indexedDB.open("heelstrip");
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const db = opening.result;
+          const count = db.transaction("work").objectStore("work").count();
+          count.onsuccess = () => {
+            resolve(count.result);
+            db.close();
+          };
+        };
+      }),
+  );
+}
