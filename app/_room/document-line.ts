@@ -2,6 +2,7 @@ import { Awareness } from "y-protocols/awareness";
 import { WebsocketProvider } from "y-websocket";
 import * as Y from "yjs";
 import { changesIn } from "../../lib/sheet";
+import { CLOSE } from "../../shared/close-code";
 import type { DocumentName } from "../../shared/document-name";
 import {
   type Hello,
@@ -145,7 +146,9 @@ export function openDocumentLine(
     count({ connected: status === "connected", synced: false, sent: 0, saved: 0 });
   });
   provider.on("sync", (synced) => patch({ synced }));
-  provider.on("closed", ({ code }) => patch({ closed: code }));
+  provider.on("closed", ({ code }) =>
+    patch(code === CLOSE.otherGeneration ? { outdated: true } : { closed: code }),
+  );
   provider.on("connection-error", onUnopened);
   const onUpdate = (update: Uint8Array, origin: unknown, _: Y.Doc, made: Y.Transaction) => {
     if (origin === provider || origin === DRAWER) return;
@@ -183,6 +186,7 @@ export function openDocumentLine(
       return;
     }
     generation = hello.generation;
+    provider.params = { ...provider.params, generation: String(generation) }; // for the next line
     bringBack(hello); // before the hub asks what this page has
     patch({ hello, role: hello.role, storage: "ok" });
   };

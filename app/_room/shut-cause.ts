@@ -2,6 +2,7 @@ import { CLOSE } from "../../shared/close-code";
 
 /**
  * Why the door is closed for good. `misheard`: the hub could not read what this page sent;
+ * `shut-out`: three things that came from this browser each broke a document;
  * `no-way-in`: while the line was away this browser lost its right to the sheet, or the sheet went.
  */
 export type ShutCause =
@@ -10,6 +11,7 @@ export type ShutCause =
   | "elsewhere"
   | "newer-version"
   | "misheard"
+  | "shut-out"
   | "no-way-in";
 
 /** A final close code's meaning; `gone` for one that this page does not know. */
@@ -23,6 +25,8 @@ export function shutCauseOf(code: number | "no-way-in"): ShutCause {
       return "newer-version";
     case CLOSE.badFrames:
       return "misheard";
+    case CLOSE.shutOut:
+      return "shut-out";
     case "no-way-in":
       return code;
     default:

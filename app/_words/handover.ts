@@ -75,6 +75,7 @@ export const handover = {
       content: "The server does not know what it is.",
       damaged: "The server could not read it.",
       resync: "The server could not fit it into the sheet.",
+      owner: "Another browser goes on under the same name for this page.",
       "panel-missing": "The panel that it belongs to is not on the sheet any more.",
       unreadable: "It cannot be read any more.",
     },

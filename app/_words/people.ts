@@ -110,6 +110,10 @@ export const people = {
       words: "closed: the hub could not read this page",
       why: "What this page sent made no sense to the hub, which no longer listens to it. Load the page again to go on; what is not saved must be drawn again.",
     },
+    "shut-out": {
+      words: "closed: this browser is shut out",
+      why: "Three changes from this browser each broke the sheet on the hub, which repaired it and listens to this browser no more until it is started anew. What is not saved is kept on this machine if this browser may; what you see can be exported as a file. Tell whoever runs the server.",
+    },
     "no-way-in": {
       words: "closed: this browser is no longer let in",
       why: "While the line was away, the link that brought you here was withdrawn, or the sheet was. Nothing more is saved from here; what you see can still be exported as a file. Ask the sheet's owner for another link.",

@@ -26,7 +26,15 @@ describe("the words of the ink's state", () => {
 
 describe("the words of a door that is shut", () => {
   const causes = [
-    ...(["revoked", "gone", "elsewhere", "newer-version", "misheard", "no-way-in"] as const),
+    ...([
+      "revoked",
+      "gone",
+      "elsewhere",
+      "newer-version",
+      "misheard",
+      "shut-out",
+      "no-way-in",
+    ] as const),
   ];
 
   it("are others for every cause, seen and heard", () => {
