@@ -18,6 +18,8 @@ export interface Committer {
   add(entry: Entry): void;
   /** Resolves when nothing is left in line. */
   idle(): Promise<void>;
+  /** Tries nothing any more; resolves when what is being tried has ended, one way or the other. */
+  halt(): Promise<void>;
   /** Updates that are not committed yet, and their bytes. */
   waiting(): number;
   waitingBytes(): number;
@@ -60,6 +62,8 @@ export function createCommitter(deps: CommitterDeps): Committer {
   const idlers: (() => void)[] = [];
   const backlog = createBacklog(deps.onPressure);
   let running = false;
+  let halted = false;
+  let trying: Promise<unknown> = Promise.resolve();
   let storage: Storage = { state: "ok", behindMs: 0 };
   let committedAt: number | null = null;
 
@@ -71,7 +75,9 @@ export function createCommitter(deps: CommitterDeps): Committer {
   async function store({ id, entries }: Batch): Promise<void> {
     const updates = updatesIn(entries);
     const since = clock.now();
-    const { stored, refused } = updates.length === 0 ? NOTHING : await append({ id, updates });
+    const answer = updates.length === 0 ? NOTHING : append({ id, updates });
+    trying = Promise.resolve(answer).catch(() => {});
+    const { stored, refused } = await answer;
     const bytes = backlog.shed(updates);
     const why = new Map(refused.map(({ documentId, reason }) => [documentId, dismissalOf(reason)]));
     for (const entry of entries) release(entry, why.get(entry.documentId));
@@ -109,7 +115,7 @@ export function createCommitter(deps: CommitterDeps): Committer {
   });
 
   async function run(): Promise<void> {
-    while (line.length > 0 || wards.isDue()) {
+    while (!halted && (line.length > 0 || wards.isDue())) {
       await wards.visit();
       const entries = line.splice(0, batchLength(line));
       if (entries.length > 0) await commit({ id: newBatchId(), entries });
@@ -138,6 +144,7 @@ export function createCommitter(deps: CommitterDeps): Committer {
         }
         watch.trouble(code === "full" ? "full" : "failing");
         await new Promise<void>((resolve) => clock.after(pause, resolve));
+        if (halted) return;
       }
     }
     watch.end();
@@ -174,6 +181,10 @@ export function createCommitter(deps: CommitterDeps): Committer {
         if (!running && wards.isEmpty()) resolve();
         else idlers.push(resolve);
       }),
+    async halt() {
+      halted = true;
+      await trying;
+    },
     waiting: backlog.updates,
     waitingBytes: backlog.bytes,
     state: () => storage,

@@ -181,6 +181,8 @@ export function createHub(deps: HubDeps): Hub {
       for (const connection of connections) connection.stopReading();
       const settled = Promise.all([committer.idle(), compactor.idle()]);
       await Promise.race([settled, passed(clock, left())]);
+      // A process that ends in the middle of a call to the database would end as if it had crashed.
+      await Promise.race([committer.halt(), passed(clock, HUB_LIMITS.haltMs)]);
       stopTicking();
       await closeSpread([...connections], clock);
       return committer.waiting();

@@ -99,8 +99,12 @@ export const HUB_LIMITS = {
   loadMs: 30_000,
   /** After GOING, pages may still hand over what they hold for so long. */
   graceMs: 2000,
-  /** For all of the hub's going, of the ten seconds that a process manager usually grants. */
-  drainMs: 8000,
+  /**
+   * For all that the hub commits before it goes, of the ten seconds that a process manager usually
+   * grants. The last try for a locked database may take two more.
+   */
+  drainMs: 7000,
+  haltMs: 2300,
   /** The range in which pages come back after GOING: a restart takes about a second. Our own choice. */
   comeBackFirstMs: 500,
   comeBackLastMs: 3000,

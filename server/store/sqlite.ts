@@ -2,7 +2,7 @@ import { Kysely, type SqliteDatabase, SqliteDialect, type SqliteStatement } from
 import LibSql from "libsql";
 import type { Schema } from "./schema";
 
-const BUSY_MS = 5000; // how long to wait for another process that reads or copies the file
+const BUSY_MS = 2000; // then the call fails and is made again; and a hub that has to go can go
 const STATEMENTS_KEPT = 200; // prepared anew each time they would not be freed in a tight loop
 
 /**

@@ -10,6 +10,8 @@ export interface HubProcess {
   readonly url: string;
   /** Ends it and says how it ended: an exit code or the signal's name. */
   end(signal: "SIGKILL" | "SIGTERM"): Promise<number | string | null>;
+  /** What it has written to its error output so far. */
+  errors(): string;
 }
 
 /** Errors: Error with what it complained of, if it does not come up. */
@@ -31,8 +33,12 @@ export async function startProcess(
   process.once("exit", orphaned); // a test that failed leaves nothing running
   child.once("exit", () => process.off("exit", orphaned));
   const ended = once(child, "exit") as Promise<[number | null, string | null]>;
+  const complaints: string[] = [];
+  child.stderr?.on("data", (data: Buffer) => complaints.push(data.toString()));
+  const errors = () => complaints.join("");
   return {
-    url: await addressOf(child, ended),
+    errors,
+    url: await addressOf(child, ended, errors),
     async end(signal) {
       child.kill(signal);
       const [code, by] = await ended;
@@ -41,9 +47,11 @@ export async function startProcess(
   };
 }
 
-async function addressOf(child: ChildProcess, ended: Promise<unknown>): Promise<string> {
-  const complaints: string[] = [];
-  child.stderr?.on("data", (data: Buffer) => complaints.push(data.toString()));
+async function addressOf(
+  child: ChildProcess,
+  ended: Promise<unknown>,
+  errors: () => string,
+): Promise<string> {
   if (child.stdout === null) throw new Error("the process has an output");
   const lines = createInterface({ input: child.stdout });
   const said = new Promise<string>((resolve) => {
@@ -53,6 +61,6 @@ async function addressOf(child: ChildProcess, ended: Promise<unknown>): Promise<
     });
   });
   const url = await Promise.race([said, ended.then(() => null)]);
-  if (url === null) throw new Error(complaints.join("") || "the process ended at once");
+  if (url === null) throw new Error(errors() || "the process ended at once");
   return url;
 }
