@@ -42,7 +42,15 @@ describe("each role at each door", () => {
     { method: "GET", path: "", owner: 200, others: 200 },
     { method: "GET", path: "/links", owner: 200, others: 403 },
     { method: "POST", path: "/links", owner: 201, others: 403, body: { role: "view" } },
+    {
+      method: "PATCH",
+      path: "/links/AAAAAAAAAAAA",
+      owner: 404,
+      others: 403,
+      body: { role: "view" },
+    },
     { method: "DELETE", path: "/links/AAAAAAAAAAAA", owner: 404, others: 403 },
+    { method: "GET", path: "/audit", owner: 200, others: 403 },
   ];
   const tries = doors.flatMap((door) => PEOPLE.map((who) => ({ ...door, who })));
 
@@ -117,6 +125,7 @@ describe("each role at each door", () => {
       await ask(url, "/api/sheets", { ...owner, method: "POST", body: {} }),
       await ask(url, "/api/enter", { ...owner, method: "POST", body: { sheet, secret: "x" } }),
       await ask(url, path, { ...owner, method: "POST", body: { role: "owner" } }),
+      await ask(url, `${path}/AAAAAAAAAAAA`, { ...owner, method: "PATCH", body: {} }),
       await ask(url, `${path}/AAAAAAAAAAAA`, { ...owner, method: "DELETE" }),
     ];
     for (const { status, body } of tries) {

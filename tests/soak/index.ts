@@ -1,4 +1,5 @@
 import { soakDetection } from "./detection";
+import { soakPowerLoss } from "./power-loss";
 
 const [asked = "200"] = process.argv.slice(2);
 const throws = Number(asked);
@@ -7,7 +8,9 @@ if (!Number.isInteger(throws) || throws < 1) {
   process.exit(2);
 }
 
-const faults = soakDetection(throws);
+const CUTS_A_THROW = 5; // a thousand power cuts, unless less is asked for
+
+const faults = [...(await soakPowerLoss(CUTS_A_THROW * throws)), ...soakDetection(throws)];
 for (const fault of faults) console.log(`✗ ${fault}`);
 console.log(
   faults.length === 0 ? "soak: every target met" : `soak: ${faults.length} targets missed`,
