@@ -43,8 +43,8 @@ function OwnersLinks({ sheetId }: { readonly sheetId: string }) {
     <div className={styles.invite}>
       <p>{people.invite.lead}</p>
       <NewLinkForm
-        onMake={async (role, label) => {
-          const answer = await door.make(role, label);
+        onMake={async (role, label, expiresAt) => {
+          const answer = await door.make(role, label, expiresAt);
           setProblem(answer.kind === "answer" ? null : whyNot(answer));
           if (answer.kind !== "answer") return false;
           setMade(answer.value);
@@ -62,6 +62,11 @@ function OwnersLinks({ sheetId }: { readonly sheetId: string }) {
           setLinks("reading");
           setProblem(null);
           void fetchLinks();
+        }}
+        onChangeRole={async (link, role) => {
+          const answer = await door.changeRole(link, role);
+          setProblem(answer.kind === "answer" ? null : whyNot(answer));
+          await fetchLinks();
         }}
         onRevoke={async (link) => {
           const answer = await door.revoke(link);

@@ -1,6 +1,7 @@
 "use client";
 import { useState } from "react";
 import type { LinkListed } from "../../shared/api-answers";
+import { isRole, ROLES, type Role } from "../../shared/role";
 import { Button } from "../_controls";
 import { people } from "../_words";
 import styles from "./links.module.css";
@@ -14,10 +15,11 @@ export interface LinkListProps {
   readonly links: LinksRead;
   readonly onTryAgain: () => void;
   readonly onRevoke: (link: string) => Promise<void>;
+  readonly onChangeRole: (link: string, role: Role) => Promise<void>;
 }
 
 /** The links that open this sheet, and those that no longer do. */
-export function LinkList({ links, onTryAgain, onRevoke }: LinkListProps) {
+export function LinkList({ links, onTryAgain, ...acts }: LinkListProps) {
   return (
     <section className={styles.links}>
       <h3>{people.invite.links}</h3>
@@ -32,59 +34,74 @@ export function LinkList({ links, onTryAgain, onRevoke }: LinkListProps) {
           </Button>
         </>
       )}
-      {typeof links !== "string" && <Rows links={links} onRevoke={onRevoke} />}
+      {typeof links !== "string" && <Rows links={links} {...acts} />}
     </section>
   );
 }
 
-interface RowsProps {
+type RowActs = Pick<LinkListProps, "onRevoke" | "onChangeRole">;
+
+interface RowsProps extends RowActs {
   readonly links: readonly LinkListed[];
-  readonly onRevoke: (link: string) => Promise<void>;
 }
 
-function Rows({ links, onRevoke }: RowsProps) {
+function Rows({ links, ...acts }: RowsProps) {
   if (links.length === 0) return <p className={form.hint}>{people.invite.none}</p>;
   return (
     <ul>
       {sortLinks(links).map((link) => (
-        <LinkRow key={link.link} link={link} onRevoke={onRevoke} />
+        <LinkRow key={link.link} link={link} {...acts} />
       ))}
     </ul>
   );
 }
 
-interface LinkRowProps {
+interface LinkRowProps extends RowActs {
   readonly link: LinkListed;
-  readonly onRevoke: (link: string) => Promise<void>;
 }
 
-function LinkRow({ link, onRevoke }: LinkRowProps) {
+function LinkRow({ link, onRevoke, onChangeRole }: LinkRowProps) {
   const [asking, setAsking] = useState(false);
   const words = people.invite;
   const role = people.role[link.role];
-  const when =
-    link.revokedAt === null
-      ? words.since(dayOf(link.createdAt))
-      : words.closed(dayOf(link.revokedAt));
+  const isOpen = link.revokedAt === null && !hasEnded(link, Date.now());
   return (
-    <li className={styles.link} data-closed={link.revokedAt !== null}>
+    <li className={styles.link} data-closed={!isOpen}>
       <div className={styles.linkSaid}>
         <b>{role}</b>
         <span>{link.label === "" ? words.noLabel : link.label}</span>
-        <small>{when}</small>
+        {whenOf(link, isOpen).map((when) => (
+          <small key={when}>{when}</small>
+        ))}
       </div>
-      {link.revokedAt === null && !asking && (
-        <Button
-          small
-          aria-label={words.revokeNamed(role, link.label)}
-          onClick={() => setAsking(true)}
-        >
-          {words.revoke}
-        </Button>
+      {isOpen && !asking && (
+        <div className={form.row}>
+          <select
+            className={styles.role}
+            aria-label={words.roleNamed(role, link.label)}
+            value={link.role}
+            onChange={({ target }) => {
+              if (isRole(target.value)) void onChangeRole(link.link, target.value);
+            }}
+          >
+            {ROLES.map((other) => (
+              <option key={other} value={other}>
+                {people.role[other]}
+              </option>
+            ))}
+          </select>
+          <Button
+            small
+            aria-label={words.revokeNamed(role, link.label)}
+            onClick={() => setAsking(true)}
+          >
+            {words.revoke}
+          </Button>
+        </div>
       )}
-      {asking && link.revokedAt === null && (
+      {asking && isOpen && (
         <fieldset className={styles.ask}>
-          <legend>{words.revokeAsk}</legend>
+          <legend>{words.revokeAsk(link.label, link.usedAt !== null)}</legend>
           <Button small look="main" onClick={() => void onRevoke(link.link)}>
             {words.revokeYes}
           </Button>
@@ -95,6 +112,23 @@ function LinkRow({ link, onRevoke }: LinkRowProps) {
       )}
     </li>
   );
+}
+
+function hasEnded({ expiresAt }: LinkListed, now: number): boolean {
+  return expiresAt !== null && expiresAt <= now;
+}
+
+/** When it was made or closed, when it ends, and when somebody last came by it. */
+function whenOf(link: LinkListed, isOpen: boolean): readonly string[] {
+  const { since, closed, ended, until, used, unused } = people.invite;
+  const { createdAt, expiresAt, revokedAt, usedAt } = link;
+  if (revokedAt !== null) return [closed(dayOf(revokedAt))];
+  if (!isOpen && expiresAt !== null) return [ended(dayOf(expiresAt))];
+  return [
+    since(dayOf(createdAt)),
+    ...(expiresAt === null ? [] : [until(dayOf(expiresAt))]),
+    usedAt === null ? unused : used(dayOf(usedAt)),
+  ];
 }
 
 const day = new Intl.DateTimeFormat(undefined, {

@@ -8,7 +8,12 @@ export function openLinksDoor(sheetId: string) {
   const path = `/api/sheets/${encodeURIComponent(sheetId)}/links`;
   return {
     list: () => askHub<LinksListed>("GET", path),
-    make: (role: Role, label: string) => askHub<LinkCreated>("POST", path, { role, label }),
+    /** `expiresAt`: ms since 1970, or null for a link that does not end. */
+    make: (role: Role, label: string, expiresAt: number | null) =>
+      askHub<LinkCreated>("POST", path, { role, label, expiresAt }),
+    /** Whoever came by the link has the other role at once. */
+    changeRole: (link: string, role: Role) =>
+      askHub<null>("PATCH", `${path}/${encodeURIComponent(link)}`, { role }),
     revoke: (link: string) => askHub<null>("DELETE", `${path}/${encodeURIComponent(link)}`),
   };
 }

@@ -10,19 +10,25 @@ const OFFERED = ["draw", "critique", "view"] as const satisfies readonly Role[];
 
 export interface NewLinkFormProps {
   /** Answers whether the link was made; if not, the form keeps what was typed. */
-  readonly onMake: (role: Role, label: string) => Promise<boolean>;
+  readonly onMake: (role: Role, label: string, expiresAt: number | null) => Promise<boolean>;
 }
+
+/** How long a link may be given away for, in days; 0 is for good. Our own choice, no source. */
+const ENDS = [0, 1, 7, 30] as const;
+const DAY_MS = 24 * 3600 * 1000;
 
 export function NewLinkForm({ onMake }: NewLinkFormProps) {
   const [role, setRole] = useState<Role>("draw");
   const [label, setLabel] = useState("");
+  const [days, setDays] = useState<number>(0);
   const [busy, setBusy] = useState(false);
   const labelId = useId();
+  const endsId = useId();
   const group = useId();
   const make = async (event: FormEvent) => {
     event.preventDefault();
     setBusy(true);
-    const made = await onMake(role, label.trim());
+    const made = await onMake(role, label.trim(), days === 0 ? null : Date.now() + days * DAY_MS);
     setBusy(false);
     if (made) setLabel("");
   };
@@ -56,6 +62,21 @@ export function NewLinkForm({ onMake }: NewLinkFormProps) {
           placeholder={people.invite.labelHint}
           onChange={(event) => setLabel(event.target.value)}
         />
+      </div>
+      <div className={styles.field}>
+        <label htmlFor={endsId}>{people.invite.ends}</label>
+        <select
+          id={endsId}
+          className={styles.input}
+          value={days}
+          onChange={(event) => setDays(Number(event.target.value))}
+        >
+          {ENDS.map((count) => (
+            <option key={count} value={count}>
+              {people.invite.endsIn(count)}
+            </option>
+          ))}
+        </select>
       </div>
       <div className={styles.row}>
         <Button look="main" type="submit" disabled={busy}>

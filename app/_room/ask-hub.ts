@@ -20,7 +20,7 @@ const PATIENCE_MS = 15_000;
  * Errors: none; a refusal and a silent line are answers too
  */
 export async function askHub<T>(
-  method: "GET" | "POST" | "DELETE",
+  method: "GET" | "POST" | "PATCH" | "DELETE",
   path: string,
   body?: unknown,
 ): Promise<Answer<T>> {

@@ -159,10 +159,22 @@ export const people = {
     noLabel: "no note",
     since: (when: string) => `since ${when}`,
     closed: (when: string) => `closed ${when}`,
+    ended: (when: string) => `ended ${when}`,
+    until: (when: string) => `until ${when}`,
+    used: (when: string) => `last came by it ${when}`,
+    unused: "nobody came by it yet",
+    ends: "It ends",
+    endsIn: (days: number) =>
+      days === 0 ? "never, until you revoke it" : days === 1 ? "in a day" : `in ${days} days`,
+    roleNamed: (role: string, label: string) =>
+      label === "" ? `What the ${role} link may do` : `What the ${role} link “${label}” may do`,
     revoke: "Revoke",
     revokeNamed: (role: string, label: string) =>
       label === "" ? `Revoke the ${role} link` : `Revoke the ${role} link “${label}”`,
-    revokeAsk: "Whoever came by this link loses the sheet at once.",
+    revokeAsk: (label: string, used: boolean) =>
+      used
+        ? `Whoever came by this link${label === "" ? "" : ` (“${label}”)`} loses the sheet at once.`
+        : "Nobody has come by this link yet; it will open nothing.",
     revokeYes: "Revoke it",
     revokeNo: "Keep it",
     failed: (what: string) => `That did not go through: ${what}`,

@@ -13,8 +13,11 @@ export interface Board {
   readonly dataDir: string;
   /** Ends it as a person would, and deletes its folder. */
   stop(): Promise<void>;
-  /** Ends it, or with `"SIGKILL"` strikes it down, and starts it again: same address, same folder. */
-  restart(signal?: NodeJS.Signals): Promise<void>;
+  /**
+   * Ends it, or with `"SIGKILL"` strikes it down, and starts it again: same address, same folder.
+   * `between` is done while it is down, with its folder.
+   */
+  restart(signal?: NodeJS.Signals, between?: (dataDir: string) => void): Promise<void>;
 }
 
 /**
@@ -34,8 +37,9 @@ export async function startBoard(env: Readonly<Record<string, string>> = {}): Pr
       await end(server.child, "SIGTERM");
       await rm(dataDir, { recursive: true, force: true });
     },
-    async restart(signal = "SIGTERM") {
+    async restart(signal = "SIGTERM", between = () => {}) {
       await end(server.child, signal);
+      between(dataDir);
       server = await start(new URL(url).port);
     },
   };

@@ -57,7 +57,7 @@ export function ownBoard(): OwnBoard {
     get url() {
       return running().url;
     },
-    restart: (signal) => running().restart(signal),
+    restart: (...how) => running().restart(...how),
   };
 }
 
