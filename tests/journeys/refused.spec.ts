@@ -81,7 +81,7 @@ test("a role that falls and rises is followed at once, on the line that is open"
   guest.on("websocket", (socket) => lines.push(socket.url()));
   const tool = guest
     .getByRole("navigation", { name: "Tray" })
-    .getByRole("button", { name: "Draw" });
+    .getByRole("button", { name: "Draw D", exact: true });
   await changeRole(owner, "draw", "Gus", "view");
   await expect(stateLine(guest)).toHaveText("view only");
   await expect(tool).toHaveCount(0);
@@ -137,7 +137,7 @@ test("a sheet that was put back keeps what was drawn here and not saved", async 
   await expect(stateLine(page)).toHaveText(KEPT);
   await board.restart("SIGTERM", (folder) => {
     const db = new Database(join(folder, "heelstrip.db"));
-    db.exec("update sheets set generation = generation + 1");
+    db.exec("update documents set generation = generation + 1");
     db.close();
   });
   await line.mend();
