@@ -1,5 +1,5 @@
 import { JOINTS, type JointName, otherSide, SIDES, type Side } from "../body";
-import { inBetweens, type Motion, type MotionKey, type Planted } from "../motion";
+import { inBetweens, type Motion, type MotionKey, type MotionSpan, type Planted } from "../motion";
 import { stepFrames } from "./expected-frames";
 import { footState } from "./foot-state";
 import { frontMark } from "./front-mark";
@@ -13,6 +13,8 @@ export interface WalkMotion {
   readonly motion: Motion;
   /** The panel of each of the motion's poses. */
   readonly panelOf: ReadonlyMap<MotionKey, WalkPanel>;
+  /** What lies between two panels; undefined where another lies between them, or either is none of its poses. */
+  spanOf(from: WalkPanel, to: WalkPanel): MotionSpan | undefined;
 }
 
 const known = new WeakMap<Study, WalkMotion>();
@@ -40,7 +42,15 @@ function worked(study: Study): WalkMotion {
   const keys = panels.map((panel) => keyOf(study, panel, stands));
   const panelOf = new Map(keys.map((key, at) => [key, panels[at] as WalkPanel]));
   const motion = inBetweens(keys, { loop: closes(panels) });
-  return { motion, panelOf };
+  const spanFrom = new Map(motion.spans.map((span) => [panelOf.get(span.from), span]));
+  return {
+    motion,
+    panelOf,
+    spanOf(from, to) {
+      const span = spanFrom.get(from);
+      return span !== undefined && panelOf.get(span.to) === to ? span : undefined;
+    },
+  };
 }
 
 /** Whether the last panel is the contact that the first is. */

@@ -1,20 +1,25 @@
 import { limbJoint, SIDES, type Side } from "../../body";
 import { median } from "../../geometry";
+import type { MotionSpan } from "../../motion";
 import { clearlyBeyond } from "../beyond";
 import type { Finding, Reading, Remark } from "../finding";
 import { placeOf } from "../ground-mark";
 import { SNAP_SOURCE, SNAPS_FROM, TIMES_MEDIAN } from "../methods/snap";
 import { isQuiet } from "../quiet";
 import {
+  askedKnees,
   drawnKnee,
   type KneeStraight,
+  type KneesAsked,
+  type KneeTrack,
   kneeSpeed,
-  kneesIn,
+  kneeTrack,
   straightKnees,
 } from "../readings/knee-between";
 import { type Step, walkingPanels } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
+import { walkMotion } from "../walk-motion";
 import { capital, degrees } from "../words";
 import { cannotTell, NEEDS_A_STEP, sound } from "./answers";
 
@@ -35,34 +40,77 @@ export function snap(study: Study): readonly Finding[] {
   }
   const panels = walkingPanels(walk.panels);
   return SIDES.flatMap((side) =>
-    steps.map((step) => judge(study, step, side, panels[panels.indexOf(step.contact) - 1])),
+    steps.map((step) => answer(study, step, side, panels[panels.indexOf(step.contact) - 1])),
   );
 }
 
-function judge(study: Study, step: Step, side: Side, before: WalkPanel | undefined): Finding {
-  const panels = step.next === null ? step.panels : [...step.panels, step.next];
-  const about = { check: "snap", side, panels } as const;
-  const { leg, walk } = study;
-  if (leg.kind === "cannot-tell") return cannotTell(about, leg.needs);
-  if (panels.some((panel) => drawnKnee(study, panel, side).kind === "cannot-tell")) {
-    return cannotTell(about, `the ${side} hip, knee and ankle marked in every pose of the step`);
-  }
-  if (!panels.every((panel) => Number.isFinite(placeOf(panel, walk)))) {
-    return cannotTell(about, "a place on the ground for each pose");
-  }
-  const row = before === undefined ? panels : [before, ...panels];
-  const drawn = drawnSpeed(study, panels, side);
-  const end = step.next?.frame ?? Number.POSITIVE_INFINITY;
-  const [fastest] = straightKnees(study, side, row, limitBy(SURELY * drawn))
-    .filter(({ frame }) => frame >= step.contact.frame && frame < end)
-    .toSorted((a, b) => b.speed - b.plusMinus - (a.speed - a.plusMinus));
-  if (fastest === undefined) return sound(about, null);
-  const { speed: value, plusMinus } = fastest;
-  const measured: Reading = { value, plusMinus, unit: "rad/frame" };
-  if (!clearlyBeyond(value, plusMinus, SNAPS_FROM)) return sound(about, measured);
-  const limit = limitBy(usualSpeed(study, panels, side));
-  if (!clearlyBeyond(value, plusMinus, limit)) return sound(about, measured);
-  return remarkOn(study, side, fastest, { measured, limit });
+/** By the poses alone where they leave nothing to follow; what lies between is worked out only else. */
+function answer(study: Study, step: Step, side: Side, before: WalkPanel | undefined): Finding {
+  const seen = study.onceIn(step, LOOK[side], before);
+  if ("kind" in seen) return seen;
+  const { spanOf } = walkMotion(study);
+  const row = rowOf(step, before);
+  const spans = row.slice(1).map((to, nth) => spanOf(row[nth] as WalkPanel, to));
+  return study.onceIn(step, FOLLOW[side], before, seen, ...spans);
+}
+
+const LOOK = { left: looked("left"), right: looked("right") } as const;
+const FOLLOW = { left: followed("left"), right: followed("right") } as const;
+
+function rowOf(step: Step, before: WalkPanel | undefined): readonly WalkPanel[] {
+  const panels = panelsOf(step);
+  return before === undefined ? panels : [before, ...panels];
+}
+
+function panelsOf({ panels, next }: Step): readonly WalkPanel[] {
+  return next === null ? panels : [...panels, next];
+}
+
+function aboutOf(step: Step, side: Side) {
+  return { check: "snap", side, panels: panelsOf(step) } as const;
+}
+
+/** Where a step's knee is to be followed; or what there is to say without. */
+function looked(side: Side) {
+  return (study: Study, step: Step, before: WalkPanel | undefined): Finding | KneesAsked => {
+    const about = aboutOf(step, side);
+    const { leg, walk } = study;
+    if (leg.kind === "cannot-tell") return cannotTell(about, leg.needs);
+    if (about.panels.some((panel) => drawnKnee(study, panel, side).kind === "cannot-tell")) {
+      return cannotTell(about, `the ${side} hip, knee and ankle marked in every pose of the step`);
+    }
+    if (!about.panels.every((panel) => Number.isFinite(placeOf(panel, walk)))) {
+      return cannotTell(about, "a place on the ground for each pose");
+    }
+    const drawn = drawnSpeed(study, about.panels, side);
+    const asked = askedKnees(study, side, rowOf(step, before), limitBy(SURELY * drawn));
+    return asked.thrown.length + asked.between.length > 0 ? asked : sound(about, null);
+  };
+}
+
+/** What is seen where the knee is followed. */
+function followed(side: Side) {
+  return (
+    study: Study,
+    step: Step,
+    before: WalkPanel | undefined,
+    asked: KneesAsked,
+    ...spans: readonly (MotionSpan | undefined)[]
+  ): Finding => {
+    const about = aboutOf(step, side);
+    const track = kneeTrack(study, side, { panels: rowOf(step, before), spans });
+    const end = step.next?.frame ?? Number.POSITIVE_INFINITY;
+    const [fastest] = straightKnees(track, asked)
+      .filter(({ frame }) => frame >= step.contact.frame && frame < end)
+      .toSorted((a, b) => b.speed - b.plusMinus - (a.speed - a.plusMinus));
+    if (fastest === undefined) return sound(about, null);
+    const { speed: value, plusMinus } = fastest;
+    const measured: Reading = { value, plusMinus, unit: "rad/frame" };
+    if (!clearlyBeyond(value, plusMinus, SNAPS_FROM)) return sound(about, measured);
+    const limit = limitBy(usualSpeed(track, before === undefined ? 0 : track.ofPose(1)));
+    if (!clearlyBeyond(value, plusMinus, limit)) return sound(about, measured);
+    return remarkOn(study, side, fastest, { measured, limit });
+  };
 }
 
 const SURELY = 0.75;
@@ -90,13 +138,13 @@ function drawnSpeed(study: Study, panels: readonly WalkPanel[], side: Side): num
   return speeds.length === 0 ? 0 : median(speeds);
 }
 
-/** The median speed of a step's knee, frame by frame. Radians a frame. */
-function usualSpeed(study: Study, panels: readonly WalkPanel[], side: Side): number {
-  const speeds = panels.slice(1).flatMap((panel, nth) => {
-    const from = panels[nth];
-    const knees = from === undefined ? [] : (kneesIn(study, side, [from, panel]) ?? []);
-    return knees.slice(1).map((one, at) => kneeSpeed(knees[at] ?? one, one));
-  });
+/** The median speed of a step's knee, frame by frame from its contact on. Radians a frame. */
+function usualSpeed(track: KneeTrack, from: number): number {
+  const speeds: number[] = [];
+  for (let nth = from + 1; nth < track.length; nth += 1) {
+    const [was, is] = [track.at(nth - 1), track.at(nth)];
+    if (was !== null && is !== null) speeds.push(kneeSpeed(was, is));
+  }
   return speeds.length === 0 ? 0 : median(speeds);
 }
 

@@ -5,7 +5,6 @@ import type { Answer } from "../answer";
 import { MAY_STRAIGHTEN, STRAIGHT_WITHIN } from "../methods/snap";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
-import { walkMotion } from "../walk-motion";
 import { kneeBend } from "./joint-angles";
 
 /** A knee at a frame, drawn or in between: how far it is from straight, either way. Radians. */
@@ -34,33 +33,52 @@ const kneeOn = (side: Side) => (study: Study, panel: WalkPanel) =>
   kneeBend(study.whole(panel).marks.side, side);
 const KNEES = { left: kneeOn("left"), right: kneeOn("right") } as const;
 
+/** Panels that follow one another, and what lies between each and the next. */
+export interface KneeRow {
+  readonly panels: readonly WalkPanel[];
+  readonly spans: readonly (MotionSpan | undefined)[];
+}
+
+/** Where in a row of panels a knee is to be followed, told by the poses alone. */
+export interface KneesAsked {
+  /** Poses that have it straight between two that have it bent. */
+  readonly thrown: readonly number[];
+  /** Poses from which to the next it may come straight in between. */
+  readonly between: readonly number[];
+}
+
 /**
- * Where a knee comes to be straight, drawn or in between, in the order of frames; but only where it can be
- * thrown there faster than so much. Elsewhere nothing is worked out.
+ * Where a knee may be thrown straight so fast that it is beyond its own ±. Between two poses it would have to
+ * leave each by so much, and by how little is known of it where it is straight.
  *
- * Shapes:  panels that follow one another
- * Units:   frames, radians a frame
- * Errors:  none; what is not marked or has no place on the ground is passed over
+ * Units:   fasterThan: radians a frame
  */
-export function straightKnees(
+export function askedKnees(
   study: Study,
   side: Side,
-  row: readonly WalkPanel[],
+  panels: readonly WalkPanel[],
   fasterThan: number,
-): readonly KneeStraight[] {
-  const bends = row.map((panel) => {
-    const bend = drawnKnee(study, panel, side);
-    return bend.kind === "value" ? Math.abs(bend.value) : Number.NaN;
+): KneesAsked {
+  const bends = panels.map((panel) => bentAt(study, panel, side));
+  const thrown = bends.flatMap((_, nth) => (isThrown(panels, bends, nth, fasterThan) ? [nth] : []));
+  const between = panels.slice(1).flatMap((panel, nth) => {
+    const [from, start, end] = [panels[nth], bends[nth], bends[nth + 1]];
+    const frames = panel.frame - (from?.frame ?? Number.NaN);
+    if (!(frames > 1) || start == null || end == null) return [];
+    const least = Math.min(start.bend, end.bend);
+    const vague = leastSlack(Math.max(start.plusMinus, end.plusMinus));
+    const away = (fasterThan * frames) / framesIn(frames) + vague;
+    return least >= away && least < MAY_STRAIGHTEN ? [nth] : [];
   });
-  const asked = row.slice(1).map((panel, nth) => {
-    const from = row[nth];
-    if (from === undefined) return false;
-    const ends = [nth, nth + 1].some((at) => isThrown(row, bends, at, fasterThan));
-    if (ends) return true;
-    const least = Math.min(bends[nth] ?? Number.NaN, bends[nth + 1] ?? Number.NaN);
-    return panel.frame - from.frame > 1 && least >= fasterThan && least < MAY_STRAIGHTEN;
-  });
-  return asked.includes(true) ? runs(study, side, row, asked).flatMap(straightIn) : [];
+  return { thrown, between };
+}
+
+type Bent = Pick<KneeAt, "bend" | "plusMinus">;
+
+function bentAt(study: Study, panel: WalkPanel, side: Side): Bent | null {
+  const knee = drawnKnee(study, panel, side);
+  if (knee.kind !== "value") return null;
+  return { bend: Math.abs(knee.value), plusMinus: knee.plusMinus };
 }
 
 /**
@@ -68,78 +86,93 @@ export function straightKnees(
  * is drawn in evenly bends as the root of the time, which is the fastest that it leaves straight.
  */
 function isThrown(
-  row: readonly WalkPanel[],
-  bends: readonly number[],
+  panels: readonly WalkPanel[],
+  bends: readonly (Bent | null)[],
   nth: number,
   by: number,
 ): boolean {
-  const here = bends[nth] ?? Number.NaN;
-  return (
-    here < STRAIGHT_WITHIN &&
-    [nth - 1, nth + 1].every((at) => {
-      const frames = Math.abs((row[at]?.frame ?? Number.NaN) - (row[nth]?.frame ?? Number.NaN));
-      return (bends[at] ?? Number.NaN) / Math.sqrt(Math.max(1, frames)) - here >= by;
-    })
-  );
-}
-
-/** The knee frame by frame, through spans that follow one another and are asked about. */
-function runs(
-  study: Study,
-  side: Side,
-  row: readonly WalkPanel[],
-  asked: readonly boolean[],
-): KneeAt[][] {
-  const all: KneeAt[][] = [];
-  let open: KneeAt[] = [];
-  asked.forEach((isAsked, nth) => {
-    const [from, to] = [row[nth], row[nth + 1]];
-    const knees = isAsked && from && to ? kneesIn(study, side, [from, to]) : null;
-    if (knees === null) open = [];
-    else if (open.length > 0) open.push(...knees.slice(1));
-    else {
-      open = knees;
-      all.push(open);
-    }
+  const [here, frame] = [bends[nth], panels[nth]?.frame ?? Number.NaN];
+  if (here == null || here.bend >= STRAIGHT_WITHIN) return false;
+  const least = here.bend + by + here.plusMinus;
+  return [nth - 1, nth + 1].every((at) => {
+    const frames = Math.max(1, Math.abs((panels[at]?.frame ?? Number.NaN) - frame));
+    return (bends[at]?.bend ?? Number.NaN) / Math.sqrt(frames) >= least;
   });
-  return all;
 }
 
-/** What lies between two panels, where nothing else does. */
-function spanOf(study: Study, from: WalkPanel, to: WalkPanel): MotionSpan | undefined {
-  const { motion, panelOf } = walkMotion(study);
-  const span = motion.spans.find((one) => panelOf.get(one.from) === from);
-  return span !== undefined && panelOf.get(span.to) === to ? span : undefined;
+/** Into how many frames the way between two poses is divided. */
+function framesIn(frames: number): number {
+  return Math.max(1, Math.round(frames));
 }
 
-/** The knee from one pose to the next, both with it; null where it is not marked on both. */
-export function kneesIn(
-  study: Study,
-  side: Side,
-  between: readonly [WalkPanel, WalkPanel],
-): KneeAt[] | null {
-  const [start, end] = between.map((panel) => drawnKnee(study, panel, side));
-  if (start?.kind !== "value" || end?.kind !== "value") return null;
-  const [from, to] = between;
-  const span = spanOf(study, from, to);
-  const inner = span === undefined ? null : bendsIn(span, side);
-  if (inner === null) return null;
-  const slack = Math.max(start.plusMinus, end.plusMinus);
-  return [
-    {
-      frame: from.frame,
-      bend: Math.abs(start.value),
-      plusMinus: start.plusMinus,
-      between: [from, from] as const,
+/** A knee frame by frame, drawn and in between, each worked out when it is asked for; null where it is not known. */
+export interface KneeTrack {
+  readonly length: number;
+  at(nth: number): KneeAt | null;
+  /** Which of the frames a pose is. */
+  ofPose(nth: number): number;
+}
+
+export function kneeTrack(study: Study, side: Side, { panels, spans }: KneeRow): KneeTrack {
+  const starts = [0];
+  for (const [nth, span] of spans.entries()) {
+    const inner = span === undefined ? 2 : framesIn(span.to.frame - span.from.frame);
+    starts.push((starts[nth] ?? 0) + inner); // where nothing is known, one frame says so
+  }
+  const ofPose = (nth: number) => starts[nth] ?? Number.NaN;
+  const known: (KneeAt | null)[] = [];
+  const read = (nth: number): KneeAt | null => {
+    const pose = starts.findLastIndex((start) => start <= nth);
+    const [from, to] = [panels[pose], panels[pose + 1]];
+    const start = from === undefined ? null : bentAt(study, from, side);
+    if (from === undefined || start === null) return null;
+    if (nth === ofPose(pose)) return { ...start, frame: from.frame, between: [from, from] };
+    const end = to === undefined ? null : bentAt(study, to, side);
+    const inner = bendIn(spans[pose], side, nth - ofPose(pose));
+    if (to === undefined || end === null || inner === null) return null;
+    const plusMinus = solvedSlack(inner.bend, Math.max(start.plusMinus, end.plusMinus));
+    return { ...inner, plusMinus, between: [from, to] };
+  };
+  return {
+    length: ofPose(panels.length - 1) + 1,
+    ofPose,
+    at(nth) {
+      const before = known[nth];
+      if (before !== undefined) return before;
+      const told = read(nth);
+      known[nth] = told;
+      return told;
     },
-    ...inner.map((one) => ({ ...one, plusMinus: solvedSlack(one.bend, slack), between })),
-    {
-      frame: to.frame,
-      bend: Math.abs(end.value),
-      plusMinus: end.plusMinus,
-      between: [to, to] as const,
-    },
-  ];
+  };
+}
+
+/** Where a knee comes to be straight, drawn or in between, of where that is asked. */
+export function straightKnees(track: KneeTrack, { thrown, between }: KneesAsked): KneeStraight[] {
+  const from = thrown.map((nth) => lowFrom(track, track.ofPose(nth)));
+  const inner = between.flatMap((nth) => {
+    const first = track.ofPose(nth) + 1;
+    return Array.from({ length: track.ofPose(nth + 1) - first }, (_, at) => first + at);
+  });
+  return [...new Set([...from, ...inner])].flatMap((nth) => straightAt(track, nth));
+}
+
+/** The frame down to which a knee straightens from the one it is looked for at. */
+function lowFrom(track: KneeTrack, from: number): number {
+  const bend = (nth: number) => track.at(nth)?.bend ?? Number.POSITIVE_INFINITY;
+  let low = from;
+  for (const way of [-1, 1]) {
+    while (bend(low + way) < bend(low)) low += way;
+  }
+  return low;
+}
+
+/** The least ± of a knee that follows from hip and ankle and is straight. Radians. */
+function leastSlack(drawn: number): number {
+  return Math.sqrt(STRAIGHT_WITHIN ** 2 + 8 * shareOf(drawn)) - STRAIGHT_WITHIN;
+}
+
+function shareOf(drawn: number): number {
+  return (Math.SQRT2 / 4) * drawn;
 }
 
 /**
@@ -148,30 +181,28 @@ export function kneesIn(
  * near straight, little is known. Radians.
  */
 function solvedSlack(bend: number, drawn: number): number {
-  const share = (Math.SQRT2 / 4) * drawn;
+  const share = shareOf(drawn);
   const [least, most] = [-1, 1].map((way) => Math.sqrt(Math.max(0, bend ** 2 + way * 8 * share)));
   return Math.max(bend - (least ?? 0), (most ?? 0) - bend);
 }
 
-type Bends = readonly Pick<KneeAt, "frame" | "bend">[];
+type Bend = Pick<KneeAt, "frame" | "bend">;
 
-/** What was read between two poses, for as long as somebody holds what lies between them. */
-const known = new WeakMap<MotionSpan, Partial<Record<Side, Bends | null>>>();
+/** What was read between two poses, frame by frame, for as long as somebody holds what lies between them. */
+const bendsOf = new WeakMap<MotionSpan, Record<Side, (Bend | null | undefined)[]>>();
 
-function bendsIn(span: MotionSpan, side: Side): Bends | null {
-  const before = known.get(span) ?? {};
-  const told = before[side];
-  if (told !== undefined) return told;
+function bendIn(span: MotionSpan | undefined, side: Side, nth: number): Bend | null {
+  if (span === undefined) return null;
+  const ofSpan = bendsOf.get(span) ?? { left: [], right: [] };
+  const before = ofSpan[side][nth];
+  if (before !== undefined) return before;
   const frames = span.to.frame - span.from.frame;
-  const count = Math.max(1, Math.round(frames));
-  const inner = Array.from({ length: count - 1 }, (_, at) => {
-    const frame = span.from.frame + ((at + 1) * frames) / count;
-    return { frame, bend: bendOf(span.legs(frame), side) };
-  });
-  const whole = inner.flatMap(({ frame, bend }) => (bend === null ? [] : [{ frame, bend }]));
-  const bends = whole.length < inner.length ? null : whole;
-  known.set(span, { ...before, [side]: bends });
-  return bends;
+  const frame = span.from.frame + (nth * frames) / framesIn(frames);
+  const bend = bendOf(span.leg(side, frame), side);
+  const told = bend === null ? null : { frame, bend };
+  ofSpan[side][nth] = told;
+  bendsOf.set(span, ofSpan);
+  return told;
 }
 
 function bendOf(figure: SideFigure, side: Side): number | null {
@@ -184,20 +215,16 @@ function bendOf(figure: SideFigure, side: Side): number | null {
   return Math.abs(Math.atan2(Math.sin(thigh - shank), Math.cos(thigh - shank)));
 }
 
-/** Frames whose bend is below the limit and least among its neighbours. */
-function straightIn(knees: readonly KneeAt[]): KneeStraight[] {
-  return knees.flatMap((here, nth): KneeStraight[] => {
-    const [before, after] = [knees[nth - 1], knees[nth + 1]];
-    if (before === undefined || after === undefined || here.bend >= STRAIGHT_WITHIN) return [];
-    if (here.bend > before.bend || here.bend > after.bend) return [];
-    const slower = kneeSpeed(before, here) < kneeSpeed(here, after) ? before : after;
-    const speed = kneeSpeed(slower, here);
-    const plusMinus =
-      rootSumSquare(here.plusMinus, slower.plusMinus) / Math.abs(here.frame - slower.frame);
-    return [
-      { frame: here.frame, between: [before.between[0], after.between[1]], speed, plusMinus },
-    ];
-  });
+/** A frame whose bend is below the limit and least among its neighbours. */
+function straightAt(track: KneeTrack, nth: number): KneeStraight[] {
+  const [before, here, after] = [track.at(nth - 1), track.at(nth), track.at(nth + 1)];
+  if (before === null || here === null || after === null || here.bend >= STRAIGHT_WITHIN) return [];
+  if (here.bend > before.bend || here.bend > after.bend) return [];
+  const slower = kneeSpeed(before, here) < kneeSpeed(here, after) ? before : after;
+  const speed = kneeSpeed(slower, here);
+  const plusMinus =
+    rootSumSquare(here.plusMinus, slower.plusMinus) / Math.abs(here.frame - slower.frame);
+  return [{ frame: here.frame, between: [before.between[0], after.between[1]], speed, plusMinus }];
 }
 
 /** How fast a knee goes from one frame to another, either way. Radians a frame. */

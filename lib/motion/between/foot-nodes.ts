@@ -71,13 +71,14 @@ function spanOf(from: MotionKey, to: MotionKey, side: Side): FootSpan | null {
   const printB = b === null ? null : footprintOf(pointsOf(to, side, frame), b.local);
   if (a === null || b === null || printA === null || printB === null) return null;
   const [stood, stands] = [from.planted[side], to.planted[side]];
-  const stays = stood !== null && stands !== null && stood.from === stands.from;
+  const stays = staysBetween(from, to, side);
   const leaves = stays ? to.frame : leavesAt(from, to, stood);
   const lands = stays ? from.until : landsAt(to, stands, leaves);
   const pitch = [a.pitch, a.pitch + shortTurn(b.pitch - a.pitch)] as const;
-  const turns = stays
-    ? flatTurns(stood, from, to, { pitch, frame })
-    : airTurns(from, to, { stood, leaves, lands, pitch });
+  const turns =
+    stays && stood !== null
+      ? flatTurns(stood, from, to, { pitch, frame })
+      : airTurns(from, to, { stood, leaves, lands, pitch });
   const inner = turns.flatMap((turn): FootNode[] => {
     const share = (turn.at - from.until) / (to.frame - from.until);
     const local = shapeBetween(a.local, b.local, share);
@@ -96,6 +97,12 @@ function spanOf(from: MotionKey, to: MotionKey, side: Side): FootSpan | null {
   ];
   const prints = [printA, printB] as const;
   return { frame, shapes: [a.local, b.local], prints, stays, leaves, lands, nodes };
+}
+
+/** Whether two poses have a foot on one footprint. */
+export function staysBetween(from: MotionKey, to: MotionKey, side: Side): boolean {
+  const [stood, stands] = [from.planted[side], to.planted[side]];
+  return stood !== null && stands !== null && stood.from === stands.from;
 }
 
 /** A pitch at a moment between two poses, and how far from the one footprint to the other it is then. */

@@ -1,10 +1,11 @@
-import { JOINTS, type JointName } from "../../body";
+import { JOINTS, type JointName, type Side } from "../../body";
 import { VIEWS, type View } from "../../geometry";
 import { requireFinite } from "../../require";
 import { frontBetween } from "./front-between";
 import { cycleOf, looped } from "./looped";
 import type { GroundFigure, MotionKey, SideFigure } from "./motion-key";
 import { type Neighbours, neighboursOf } from "./neighbours";
+import { onceAsked } from "./once-asked";
 import { sideBetween } from "./side-between";
 
 /** Two poses that follow each other, and the figure at any moment between them. */
@@ -15,6 +16,8 @@ export interface MotionSpan {
   readonly missing: readonly { readonly view: View; readonly joint: JointName }[];
   /** Hips, knees and feet alone, from the side: what most readings need. */
   legs(moment: number): SideFigure;
+  /** Hips, and the knee and foot of one side; on a pose all that is drawn. */
+  leg(side: Side, moment: number): SideFigure;
   /** All that is seen from the side. */
   seen(moment: number): SideFigure;
   /** The figure at a moment from `from.frame` to `to.frame`; at both exactly as it is drawn. */
@@ -127,6 +130,7 @@ function newSpan(around: Neighbours): MotionSpan {
       return missing();
     },
     legs: (moment) => drawnAt(moment)?.side ?? side().legs(moment),
+    leg: (asked, moment) => drawnAt(moment)?.side ?? side().leg(asked, moment),
     seen: (moment) => drawnAt(moment)?.side ?? side().at(moment),
     at(moment) {
       const drawn = drawnAt(moment);
@@ -144,13 +148,4 @@ function missingIn(from: MotionKey, to: MotionKey): MotionSpan["missing"] {
       joint,
     })),
   );
-}
-
-/** Worked out when it is first asked for. */
-function onceAsked<Told>(work: () => Told): () => Told {
-  let told: { readonly is: Told } | null = null;
-  return () => {
-    told ??= { is: work() };
-    return told.is;
-  };
 }

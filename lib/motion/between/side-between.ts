@@ -1,10 +1,12 @@
 import { type JointName, limbJoint, SIDES, type Side, type SidePoint } from "../../body";
 import { bodyChain, type Hanging } from "./body-chain";
+import { staysBetween } from "./foot-nodes";
 import { type FootTrack, footTrack } from "./foot-track";
 import { monotoneSlope, parabolaSlope } from "./hermite";
 import { type LegBetween, legBetween } from "./leg-between";
 import type { SideFigure } from "./motion-key";
 import { curveBetween, type Neighbours } from "./neighbours";
+import { onceAsked } from "./once-asked";
 
 type Points = Map<JointName, SidePoint>;
 type Path = (at: number) => SidePoint;
@@ -13,6 +15,8 @@ type Path = (at: number) => SidePoint;
 export interface SideBetween {
   /** Hips, knees and feet. */
   legs(moment: number): SideFigure;
+  /** Hips, and the knee and foot of one side. */
+  leg(side: Side, moment: number): SideFigure;
   at(moment: number): SideFigure;
 }
 
@@ -23,27 +27,26 @@ export interface SideBetween {
  * Units:   leg lengths
  */
 export function sideBetween(around: Neighbours): SideBetween {
-  const feet = SIDES.map((side) => ({ side, track: footTrack(around, side) }));
-  const legs = new Map(SIDES.map((side) => [side, legBetween(around, side)]));
+  const feet = SIDES.map((side) => footedLeg(around, side));
   const hips = SIDES.map((side) => ({ side, path: pathOf(around, limbJoint(side, "hip")) }));
-  const loose = SIDES.filter((side) => legs.get(side) === null).map((side) => {
-    const joint = limbJoint(side, "knee");
-    return { joint, path: pathOf(around, joint) };
-  });
   let chain: readonly Hanging[] | null = null;
-  const legPoints = (moment: number): Points => {
+  const legPoints = (moment: number, asked: readonly FootedLeg[]): Points => {
     const points: Points = new Map();
     placeHips(points, hips, moment);
-    lower(points, feet, legs, moment);
-    for (const { side, track } of feet)
-      placeLeg(points, { side, track, leg: legs.get(side) ?? null }, moment);
-    for (const { joint, path } of loose) if (path !== null) points.set(joint, path(moment));
+    lower(points, feet, moment);
+    for (const one of asked) placeLeg(points, one, moment);
+    for (const { side, looseKnee } of asked) {
+      const path = looseKnee();
+      if (path !== null) points.set(limbJoint(side, "knee"), path(moment));
+    }
     return points;
   };
+  const ofSide = (side: Side) => feet.filter((one) => one.side === side);
   return {
-    legs: (moment) => Object.fromEntries(legPoints(moment)),
+    legs: (moment) => Object.fromEntries(legPoints(moment, feet)),
+    leg: (side, moment) => Object.fromEntries(legPoints(moment, ofSide(side))),
     at(moment) {
-      const points = legPoints(moment);
+      const points = legPoints(moment, feet);
       chain ??= bodyChain(around);
       hang(points, chain, moment);
       return Object.fromEntries(points);
@@ -67,26 +70,39 @@ function placeHips(
     if (path !== null) points.set(limbJoint(side, "hip"), path(moment));
 }
 
-interface Footed {
+/** A leg and its foot between two poses, each worked out when it is first asked for. */
+interface FootedLeg {
   readonly side: Side;
-  readonly track: FootTrack | null;
+  /** Whether the foot stands on one footprint all the time. */
+  readonly stays: boolean;
+  track(): FootTrack | null;
+  leg(): LegBetween | null;
+  /** Where the knee goes by itself, where there is no whole leg. */
+  looseKnee(): Path | null;
+}
+
+function footedLeg(around: Neighbours, side: Side): FootedLeg {
+  const leg = onceAsked(() => legBetween(around, side));
+  const loose = onceAsked(() => pathOf(around, limbJoint(side, "knee")));
+  return {
+    side,
+    stays: staysBetween(around.from, around.to, side),
+    track: onceAsked(() => footTrack(around, side)),
+    leg,
+    looseKnee: () => (leg() === null ? loose() : null),
+  };
 }
 
 /**
  * Brings the hips down as far as a leg asks that would have to be longer than it is drawn, and whose foot
  * stays. One that is about to leave peels off instead.
  */
-function lower(
-  points: Points,
-  feet: readonly Footed[],
-  legs: ReadonlyMap<Side, LegBetween | null>,
-  moment: number,
-): void {
-  const short = feet.map(({ side, track }) => {
+function lower(points: Points, feet: readonly FootedLeg[], moment: number): void {
+  const short = feet.map(({ side, stays, track, leg }) => {
     const hip = points.get(limbJoint(side, "hip"));
-    const leg = legs.get(side) ?? null;
-    if (hip === undefined || leg === null || track === null || !track.stays) return 0;
-    return leg.short(hip, track.at(moment), moment);
+    const [own, foot] = stays ? [leg(), track()] : [null, null];
+    if (hip === undefined || own === null || foot === null) return 0;
+    return own.short(hip, foot.at(moment), moment);
   });
   const by = Math.max(...short);
   if (by === 0) return;
@@ -96,11 +112,8 @@ function lower(
   }
 }
 
-interface Leg extends Footed {
-  readonly leg: LegBetween | null;
-}
-
-function placeLeg(points: Points, { side, track, leg }: Leg, moment: number): void {
+function placeLeg(points: Points, { side, ...asked }: FootedLeg, moment: number): void {
+  const [track, leg] = [asked.track(), asked.leg()];
   if (track === null) return;
   const hip = points.get(limbJoint(side, "hip"));
   const placed = hip === undefined || leg === null ? null : leg.at(moment, hip, track);
