@@ -16,6 +16,8 @@ interface Place {
 /** The joints of a panel that are marked on both sides, in one view. Leg lengths. */
 export interface LegRow {
   readonly panel: WalkPanel;
+  /** Seen from the side, so over the ground. */
+  readonly beside: boolean;
   readonly pairs: ReadonlyMap<LimbJoint, readonly [left: Place, right: Place]>;
 }
 
@@ -72,7 +74,8 @@ function rowOf(
     if (left !== null && right !== null) pairs.set(joint, [left, right]);
   }
   if (pairs.size === 0) return null;
-  return { panel, pairs: view === "side" ? pairs : aboutMiddle(pairs) };
+  const beside = view === "side";
+  return { panel, beside, pairs: beside ? pairs : aboutMiddle(pairs) };
 }
 
 function placed(
@@ -109,11 +112,16 @@ const UNLINKED: Link = { costs: 0, plusMinus: 0 };
 export function linksOf(study: Study, rows: readonly LegRow[]): Link[] {
   return rows.slice(1).map((row, before) => {
     const was = rows[before];
-    return was === undefined ? UNLINKED : study.once(row.panel, linkOf, was, row);
+    return was === undefined ? UNLINKED : linkBetween(study, was, row);
   });
 }
 
-function linkOf(_study: Study, _panel: WalkPanel, from: LegRow, to: LegRow): Link {
+function linkBetween(study: Study, was: LegRow, row: LegRow): Link {
+  const apart = was.beside && row.beside ? study.placesWithin(was.panel, row.panel) : 0;
+  return study.once(row.panel, linkOf, was, row, apart);
+}
+
+function linkOf(_: Study, _panel: WalkPanel, from: LegRow, to: LegRow, apart: number): Link {
   let [costs, marks, square] = [0, 0, 0];
   for (const [joint, [left, right]] of from.pairs) {
     const after = to.pairs.get(joint);
@@ -124,7 +132,10 @@ function linkOf(_study: Study, _panel: WalkPanel, from: LegRow, to: LegRow): Lin
     // A mark that moves changes both of its ways, so at most by twice as much.
     square += [left, right, ...after].reduce((sum, { plusMinus }) => sum + 4 * plusMinus ** 2, 0);
   }
-  return marks === 0 ? UNLINKED : { costs: costs / marks, plusMinus: Math.sqrt(square) / marks };
+  if (marks === 0) return UNLINKED;
+  // All marks of a panel are as far off as it is, each in both of its ways.
+  const plusMinus = rootSumSquare(Math.sqrt(square) / marks, 2 * apart);
+  return { costs: costs / marks, plusMinus };
 }
 
 function way(from: Place, to: Place): number {

@@ -1,5 +1,6 @@
 import type { LegLength } from "../body";
 import { placeOf } from "./ground-mark";
+import { spreadKey } from "./places/spread-key";
 import type { Step } from "./step";
 import type { Study } from "./study";
 import type { Walk } from "./walk";
@@ -19,7 +20,8 @@ export function termsOf({ build, panels, ...walk }: Walk, leg: LegLength): reado
 export interface StepKeys {
   /**
    * A step counts with the step that follows it, since a foot's next stance may tell how far it goes; with
-   * the places of their panels where those were solved, and so hang on others; and with the pattern.
+   * the places of their panels where those were solved, and so hang on others, and with what tells how exactly;
+   * and with the pattern.
    */
   ofStep(step: Step): readonly unknown[];
   /** What else is handed to a work: a step as above, anything else by itself. */
@@ -43,7 +45,7 @@ function inWalk({ walk, steps }: Study, step: Step): readonly unknown[] {
   if (walk.ground !== "solved") return [step, following];
   const both = following === null ? [step] : [step, following];
   const panels = both.flatMap((one) => [...one.panels, ...(one.next === null ? [] : [one.next])]);
-  return [step, following, ...panels.map((panel) => placeOf(panel, walk))];
+  return [step, following, spreadKey(walk), ...panels.map((panel) => placeOf(panel, walk))];
 }
 
 function patternKey({ pattern, walk }: Study): readonly unknown[] {

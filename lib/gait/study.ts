@@ -5,6 +5,7 @@ import { placeOf } from "./ground-mark";
 import { type HipHeight, hipHeight } from "./hip-height";
 import { memoryBy } from "./memory";
 import { type Against, type Pattern, patternOf } from "./pattern";
+import { placesWithin } from "./places/places-of";
 import { type GroundMark, seenMark } from "./seen-mark";
 import { findSteps, type Step } from "./step";
 import { type StepKeys, stepKeys, termsOf } from "./step-keys";
@@ -25,8 +26,10 @@ export interface Study {
   hipOf(panel: WalkPanel): HipHeight | NoReading;
   /** A panel with the ankles and balls that follow from the stand's foot. */
   whole(panel: WalkPanel): WalkPanel;
-  /** A mark of the side view in ground space, or null. */
+  /** A mark of the side view in ground space, or null; ± is the mark's own: see `groundBetween`. */
   ground(panel: WalkPanel, joint: JointName): GroundMark | null;
+  /** ± of how far apart two panels stand on the ground, leg lengths; 0 unless places are solved. */
+  placesWithin(from: WalkPanel, to: WalkPanel): number;
   /** The same counted from the panel's middle: for what is compared within one panel, wherever it stands. */
   seen(panel: WalkPanel, joint: JointName): GroundMark | null;
   /**
@@ -136,6 +139,7 @@ function readWalk(walk: Walk, yardstick: Yardstick): Draft {
       if (mark === null || !Number.isFinite(place)) return null;
       return { x: place + mark.x, y: mark.y, plusMinus: mark.plusMinus };
     },
+    placesWithin: (from, to) => placesWithin(walk)(from, to),
     seen,
     once: (panel, work, ...by) => recall({ panel, work, by }, () => work(study, panel, ...by)),
     onceIn(step, work, ...by) {

@@ -1,10 +1,9 @@
-import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
 import type { Finding, Reading, Remark, Spot } from "../finding";
-import { placeOf } from "../ground-mark";
 import { hipsAlong, ONE_HIP_ALONG } from "../hips-along";
 import { BACKWARD, BOUNCE_SOURCE, HITCH_SOURCE, LOWS, lowsAsked } from "../methods/hitch";
 import { isQuiet } from "../quiet";
+import { groundBetween } from "../readings/ground-between";
 import type { Step } from "../step";
 import { stepHeights } from "../step-heights";
 import type { Study } from "../study";
@@ -120,11 +119,13 @@ function isTurnedRound({ common }: Study, from: WalkPanel, to: WalkPanel): boole
 function goneBack(study: Study, from: WalkPanel, to: WalkPanel): Reading | null {
   const [was, is] = [from, to].map((panel) => {
     const hips = hipsAlong(study, panel, ONE_HIP_ALONG.contact);
-    return hips === null ? null : { ...hips, x: hips.x + placeOf(panel, study.walk) };
+    return hips === null ? null : { ...hips, panel };
   });
   if (was === null || was === undefined || is === null || is === undefined) return null;
-  const plusMinus = rootSumSquare(was.plusMinus, is.plusMinus);
-  const value = was.x - is.x;
+  const forward = groundBetween(study, was, is);
+  if (forward === null) return null;
+  const { value: by, plusMinus } = forward;
+  const value = -by;
   return clearlyBeyond(value, plusMinus, BACKWARD) ? { value, plusMinus, unit: "leg" } : null;
 }
 

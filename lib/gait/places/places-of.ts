@@ -2,6 +2,7 @@ import type { Walk, WalkPanel } from "../walk";
 import { walkLegLength } from "../walk-leg";
 import { type Held, holdStill } from "./hold-still";
 import { plantedMarks } from "./planted-marks";
+import { withinOf } from "./within-of";
 
 /** Where a panel's middle is on the ground, and what told: a hand, the travel, or the planted feet. */
 export interface Place {
@@ -36,31 +37,50 @@ export type Asked = Pick<WalkPanel, "place" | "frame"> & Partial<Pick<WalkPanel,
  */
 export function placesOf(walk: GroundPace): (panel: Asked) => Place {
   if (walk.ground !== "solved") return (panel) => byTravel(panel, walk);
+  return solvedFor(walk).placeOf;
+}
+
+/**
+ * ± of how far apart two panels of a walk stand on the ground. It is not that of their places added up:
+ * panels that hang on the same footprints err together.
+ *
+ * Units:   leg lengths; 0 unless places are solved, and between places that were set
+ * Errors:  none
+ */
+export function placesWithin(walk: GroundPace): (from: WalkPanel, to: WalkPanel) => number {
+  if (walk.ground !== "solved") return () => 0;
+  return solvedFor(walk).within;
+}
+
+interface Solved {
+  readonly advance: number;
+  readonly placeOf: (panel: Asked) => Place;
+  readonly within: (from: WalkPanel, to: WalkPanel) => number;
+}
+
+function solvedFor(walk: GroundPace): Solved {
   const known = solved.get(walk.panels);
-  if (known !== undefined && known.advance === walk.advance) return known.placeOf;
-  const places = solvePlaces(walk);
+  if (known !== undefined && known.advance === walk.advance) return known;
+  const held = holdStill(plantedMarks(walk, walkLegLength(walk)), setPlaces(walk));
+  const places = solvePlaces(walk, held);
   const placeOf = (panel: Asked): Place => {
     const own = panel.id === undefined ? undefined : places.get(panel.id);
     return own ?? byTravel(panel, { ...walk, travel: "travelling" });
   };
-  solved.set(walk.panels, { advance: walk.advance, placeOf });
-  return placeOf;
+  const told = { advance: walk.advance, placeOf, within: withinOf(walk, held) };
+  solved.set(walk.panels, told);
+  return told;
 }
 
 /** Panels are never changed but replaced, so what was solved holds for as long as their list does. */
-const solved = new WeakMap<
-  readonly WalkPanel[],
-  { readonly advance: number; readonly placeOf: (panel: Asked) => Place }
->();
+const solved = new WeakMap<readonly WalkPanel[], Solved>();
 
 function byTravel({ place, frame }: Asked, { travel, advance }: GroundPace): Place {
   if (travel === "travelling" && place !== null) return { kind: "set", x: place, plusMinus: 0 };
   return { kind: "travel", x: advance * (frame - 1), plusMinus: 0 };
 }
 
-function solvePlaces(walk: GroundPace): ReadonlyMap<string, Place> {
-  const marks = plantedMarks(walk, walkLegLength(walk));
-  const held = holdStill(marks, setPlaces(walk));
+function solvePlaces(walk: GroundPace, held: Held): ReadonlyMap<string, Place> {
   const hungAt = new Map<WalkPanel, number>();
   const places = new Map<string, Place>();
   let ahead = 0; // how far the panel before lies from where the travel alone would have it

@@ -1,10 +1,12 @@
 import { type JointName, type LimbJoint, limbJoint, otherSide } from "../../body";
 import { rootSumSquare } from "../../geometry";
 import { type Answer, answerOf, type NoReading } from "../answer";
+import type { Reading } from "../finding";
 import { frontMark } from "../front-mark";
 import type { Step } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
+import { groundBetween, type SeenOn } from "./ground-between";
 
 /** A pose of both feet's stance, and the mark that is held against its like. */
 interface Footing {
@@ -26,7 +28,7 @@ const ACROSS: readonly Footing[] = (["passing", "contact"] as const).flatMap((po
 /**
  * Step length: along the ground from where one foot stands to where the other does, in the side view.
  *
- * Units:   leg lengths; ± that of the two marks
+ * Units:   leg lengths; ± that of the two marks, and of the panels' places where they are solved
  * Errors:  none; without the next contact, or a foot of either stance, it answers "cannot-tell"
  * Source:  heel to heel along the walk (Murray, Drought & Kory 1964, J Bone Joint Surg Am 46:335)
  */
@@ -35,9 +37,13 @@ export function stepLength(study: Study, step: Step): Answer {
 }
 
 function readLength(study: Study, step: Step): Answer {
-  const at = (panel: WalkPanel, joint: JointName) => study.ground(panel, joint);
+  const at = (panel: WalkPanel, joint: JointName): SeenOn | null => {
+    const mark = study.seen(panel, joint);
+    return mark === null ? null : { panel, x: mark.x, plusMinus: mark.plusMinus };
+  };
   const needs = "the landing heel marked at both contacts, in the side view";
-  return betweenFeet(study, step, ALONG, { at, needs, along: (from, to) => to.x - from.x });
+  const between = (from: SeenOn, to: SeenOn) => groundBetween(study, from, to);
+  return betweenFeet(study, step, ALONG, { at, needs, between });
 }
 
 /**
@@ -55,22 +61,25 @@ export function stepWidth(study: Study, step: Step): Answer {
   return betweenFeet(study, step, ACROSS, {
     at,
     needs,
-    along: (from, to) => right * (to.z - from.z),
+    between: (from, to) => ({
+      value: right * (to.z - from.z),
+      plusMinus: rootSumSquare(from.plusMinus, to.plusMinus),
+    }),
   });
 }
 
-interface Ruler<Spot extends { readonly plusMinus: number }> {
+interface Ruler<Spot> {
   readonly at: (panel: WalkPanel, joint: JointName) => Spot | null;
-  readonly along: (from: Spot, to: Spot) => number;
+  readonly between: (from: Spot, to: Spot) => Omit<Reading, "unit"> | null;
   readonly needs: string;
 }
 
 /** Measures between a step's foot and the next by the first footing that both have marked. */
-function betweenFeet<Spot extends { readonly plusMinus: number }>(
+function betweenFeet<Spot>(
   { leg, steps }: Study,
   step: Step,
   footings: readonly Footing[],
-  { at, along, needs }: Ruler<Spot>,
+  { at, between, needs }: Ruler<Spot>,
 ): Answer {
   const { weightOn, next } = step;
   if (leg.kind === "cannot-tell") return leg;
@@ -81,8 +90,8 @@ function betweenFeet<Spot extends { readonly plusMinus: number }>(
     const there = pose === "contact" ? next : (following?.passing ?? null);
     const from = here === null ? null : at(here, limbJoint(weightOn, joint));
     const to = there === null ? null : at(there, limbJoint(otherSide(weightOn), joint));
-    if (from === null || to === null) continue;
-    return answerOf(along(from, to), rootSumSquare(from.plusMinus, to.plusMinus), "leg", needs);
+    const apart = from === null || to === null ? null : between(from, to);
+    if (apart !== null) return answerOf(apart.value, apart.plusMinus, "leg", needs);
   }
   return { kind: "cannot-tell", needs };
 }

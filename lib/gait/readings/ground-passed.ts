@@ -6,6 +6,7 @@ import type { Step } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { drawnBetween } from "./drawn-step";
+import { groundBetween } from "./ground-between";
 
 /** A step as the ground has it and as it is drawn. Leg lengths. */
 export interface GroundPassed {
@@ -13,7 +14,7 @@ export interface GroundPassed {
   readonly ground: number;
   /** Heel to heel as the contact that ends the step draws it. */
   readonly drawn: number;
-  /** Of both, from the marks alone. */
+  /** Of both: from the marks, and from the panels' places where they are solved. */
   readonly plusMinus: number;
 }
 
@@ -38,14 +39,18 @@ export function groundPassed(study: Study): readonly StepPassed[] {
     if (next === null || weightOn === null) return [];
     const lands = otherSide(weightOn);
     if (hasFlown(study, next, weightOn)) return [];
-    const from = study.ground(contact, limbJoint(weightOn, "heel"));
-    const to = study.ground(next, limbJoint(lands, "heel"));
+    const from = study.seen(contact, limbJoint(weightOn, "heel"));
+    const to = study.seen(next, limbJoint(lands, "heel"));
+    const ground =
+      from === null || to === null
+        ? null
+        : groundBetween(study, { ...from, panel: contact }, { ...to, panel: next });
     const drawn = drawnBetween(study, next, lands);
-    if (from === null || to === null || drawn === null || !(drawn.length > 0)) {
+    if (ground === null || drawn === null || !(drawn.length > 0)) {
       return [{ step, next, passed: null }];
     }
-    const plusMinus = rootSumSquare(from.plusMinus, to.plusMinus, drawn.plusMinus);
-    return [{ step, next, passed: { ground: to.x - from.x, drawn: drawn.length, plusMinus } }];
+    const plusMinus = rootSumSquare(ground.plusMinus, drawn.plusMinus);
+    return [{ step, next, passed: { ground: ground.value, drawn: drawn.length, plusMinus } }];
   });
 }
 

@@ -6,6 +6,7 @@ import { type FrontMark, frontMark } from "../front-mark";
 import { placesOf } from "../places/places-of";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
+import { groundBetween } from "./ground-between";
 
 /** How a walk sets off: from a stand, by lead-ins, to its first contact. */
 export interface LeadingIn {
@@ -80,13 +81,14 @@ function travelled(
 ): SinceStand | null {
   const pairs = FRONT.flatMap((part) => {
     const joint = limbJoint(side, part);
-    const [was, is] = [study.ground(stand, joint), study.ground(panel, joint)];
+    const [was, is] = [study.seen(stand, joint), study.seen(panel, joint)];
     if (was === null || is === null) return [];
-    return [{ joint, by: is.x - was.x, plusMinus: rootSumSquare(was.plusMinus, is.plusMinus) }];
+    const by = groundBetween(study, { ...was, panel: stand }, { ...is, panel });
+    return by === null ? [] : [{ joint, ...by }];
   });
   const [first] = pairs;
   if (first === undefined) return null;
-  const measured = meanOf(pairs.map(({ by, plusMinus }) => ({ value: by, plusMinus })));
+  const measured = meanOf(pairs);
   return { panel, measured, joints: [first.joint] };
 }
 

@@ -1,12 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { JointName, Mark, ViewMarks } from "../../../lib/body";
-import { placesOf, reviewWalk, type Walk, type WalkPanel } from "../../../lib/gait";
+import { JOINTS, type JointName, type Mark, type ViewMarks } from "../../../lib/body";
+import { placesOf, reviewWalk, type Walk, type WalkPanel, withTravel } from "../../../lib/gait";
 import reference from "../../reference/captured-strides.json";
 import { capturedWalk } from "../../support/captured";
+import { dice } from "../../support/dice";
 import { type PanelName, push, unmark, walk, withPanel } from "../../support/walk";
 
 const LEG = 420; // panel units a leg in the built walk
+const STEP = 12 * walk().advance; // leg lengths
 
 /** The walk with each drawing moved aside on its paper, leg lengths. */
 function drawnAside(from: Walk, aside: (panel: WalkPanel) => number): Walk {
@@ -91,6 +93,64 @@ describe("places on the ground", () => {
     expect(reviewWalk(middled(), "trade").remarks.map(({ check }) => check)).toContain("slide");
   });
 
+  it("leave a length between two of them as vague as they are, and no vaguer where they are known", () => {
+    const plusMinus = (of: Walk) =>
+      reviewWalk(of, "trade").stepReadings.map(({ length }) =>
+        length.kind === "value" ? length.plusMinus : Number.NaN,
+      );
+    const known = plusMinus(walk());
+    const spread = plusMinus(solved(middled()));
+    expect(known.length).toBe(2);
+    for (const [nth, marks] of known.entries()) {
+      expect(marks).toBeLessThan(0.01);
+      expect(spread[nth]).toBeGreaterThan(2 * marks);
+      expect(spread[nth]).toBeLessThan(0.05);
+    }
+    const placed = WALKING.reduce(
+      (so, { id }) => withPanel(so, id as PanelName, { place: placeIn(so, { id }).x }),
+      solved(middled()),
+    );
+    expect(plusMinus(placed)).toEqual(known);
+    expect(plusMinus(withTravel(walk(), "travelling"))).toEqual(known);
+    expect(plusMinus(withTravel(placed, "on-the-spot"))).toEqual(known);
+  });
+
+  it("leave it as vague where a chain hangs by another, through a panel without a planted foot", () => {
+    const torn = unmark(solved(middled()), "right contact", [
+      "right-heel",
+      "left-ball",
+      "left-toe",
+    ]);
+    const parts = reviewWalk(torn, "trade").stepReadings;
+    for (const { length } of parts) {
+      if (length.kind !== "value") throw new Error("no length");
+      expect(length.plusMinus).toBeGreaterThan(0.01);
+      expect(length.plusMinus).toBeLessThan(0.1);
+    }
+  });
+
+  it("cover the true step length within twice their ±, drawn with a pencil's and a foot's unrest", () => {
+    const throws = dice(31);
+    const unit = () => throws.below(2001) / 1000 - 1;
+    const thrown = () => unit() + unit() + unit(); // its standard deviation is 1
+    const offs = Array.from({ length: 20 }, () => {
+      const drawn = JOINTS.filter((joint) => /heel|ball|toe|ankle/.test(joint)).reduce(
+        (so, joint) => {
+          const unrest = joint.endsWith("ankle") ? 0.005 : 0.015; // leg lengths
+          const shaken = (then: Walk, { id }: WalkPanel) =>
+            push(then, id as PanelName, [joint], unrest * thrown());
+          return WALKING.reduce(shaken, so);
+        },
+        solved(middled()),
+      );
+      return reviewWalk(drawn, "trade").stepReadings.map(({ length }) =>
+        length.kind === "value" ? Math.abs(length.value - STEP) / length.plusMinus : Number.NaN,
+      );
+    }).flat();
+    const covered = offs.filter((off) => off < 2).length / offs.length;
+    expect(covered).toBeGreaterThanOrEqual(0.95);
+  });
+
   it("hold where they were set by hand, and hang the others by those", () => {
     const set = withPanel(solved(middled()), "left passing", { place: 40 });
     expect(placeIn(set, { id: "left passing" })).toEqual({ kind: "set", x: 40, plusMinus: 0 });
@@ -167,6 +227,18 @@ describe.each(reference.walks)("the solved places of captured walk $clip", (capt
       const really = (true_.panels[index]?.place ?? 0) - start;
       const off = x - (first === undefined ? 0 : places(first).x) - really;
       expect(Math.abs(off)).toBeLessThan(2 * plusMinus + 1e-9);
+    }
+  });
+
+  it("tell his step lengths within twice their ±", () => {
+    const lengths = (of: Walk) =>
+      reviewWalk(of, "life").stepReadings.flatMap(({ length }) =>
+        length.kind === "value" ? [length] : [],
+      );
+    const [really, seen] = [lengths(true_), lengths(blind)];
+    expect(seen.length).toBe(really.length);
+    for (const [nth, { value, plusMinus }] of seen.entries()) {
+      expect(Math.abs(value - (really[nth]?.value ?? 0))).toBeLessThan(2 * plusMinus);
     }
   });
 
