@@ -1,6 +1,6 @@
 import type { JointName, SidePoint } from "../body";
 import { rootSumSquare } from "../geometry";
-import { type Frame, type MotionKey, type MotionSpan, nextDrawn, type SideFigure } from "../motion";
+import type { Frame, MotionKey, MotionSpan, SideFigure } from "../motion";
 import type { Study } from "./study";
 import type { WalkPanel } from "./walk";
 import { type WalkMotion, walkMotion } from "./walk-motion";
@@ -29,16 +29,23 @@ export interface Stretch {
   readonly motion: WalkMotion;
   readonly from: MotionKey;
   readonly to: MotionKey;
+  /** Frames from one drawing that is followed to the next. */
+  readonly every: number;
 }
 
 /** Null where a panel is none of the poses of the motion, or there is nothing between them. */
-export function stretchOf(study: Study, from: WalkPanel, to: WalkPanel): Stretch | null {
+export function stretchOf(
+  study: Study,
+  from: WalkPanel,
+  to: WalkPanel,
+  every: number = study.walk.exposure,
+): Stretch | null {
   const motion = walkMotion(study);
   const keyOf = (panel: WalkPanel) =>
     motion.motion.keys.find((key) => motion.panelOf.get(key) === panel);
   const [first, last] = [keyOf(from), keyOf(to)];
   if (first === undefined || last === undefined || !(last.frame > first.frame)) return null;
-  return { motion, from: first, to: last };
+  return { motion, from: first, to: last, every };
 }
 
 /**
@@ -93,7 +100,7 @@ export function arcFrames(
   const points: ArcPoint[] = [];
   for (const span of stretch.motion.motion.spans) {
     if (span.from.frame < stretch.from.frame || span.to.frame > stretch.to.frame) continue;
-    for (const { frame, side } of drawnIn(span, study.walk.exposure)) {
+    for (const { frame, side } of drawnIn(span, stretch.every)) {
       const point = pointOf(side, arc);
       if (point === null) return null;
       if (frame === points.at(-1)?.frame) continue;
@@ -111,16 +118,19 @@ interface Drawn {
 /** What is drawn from one pose to the next, for as long as somebody holds the motion between them. */
 const drawn = new WeakMap<MotionSpan, Map<number, readonly Drawn[]>>();
 
-function drawnIn(span: MotionSpan, exposure: 1 | 2): readonly Drawn[] {
+function drawnIn(span: MotionSpan, every: number): readonly Drawn[] {
   const known = drawn.get(span) ?? new Map<number, readonly Drawn[]>();
-  const before = known.get(exposure);
+  const before = known.get(every);
   if (before !== undefined) return before;
   const frames: Drawn[] = [];
-  for (let frame = span.from.frame; frame < span.to.frame; frame = nextDrawn(frame, 1, exposure)) {
+  const gap = span.to.frame - span.from.frame;
+  const count = Math.max(1, Math.round(gap / every));
+  for (let nth = 0; nth < count; nth += 1) {
+    const frame = span.from.frame + Math.round((nth * gap) / count);
     frames.push({ frame, side: span.seen(frame) });
   }
   frames.push({ frame: span.to.frame, side: span.to.side });
-  drawn.set(span, known.set(exposure, frames));
+  drawn.set(span, known.set(every, frames));
   return frames;
 }
 

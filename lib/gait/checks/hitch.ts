@@ -1,21 +1,31 @@
 import { clearlyBeyond } from "../beyond";
 import type { Finding, Reading, Remark, Spot } from "../finding";
 import { hipsAlong, ONE_HIP_ALONG } from "../hips-along";
-import { BACKWARD, BOUNCE_SOURCE, HITCH_SOURCE, LOWS, lowsAsked } from "../methods/hitch";
+import {
+  ARC_SOURCE,
+  ARC_TURN,
+  BACKWARD,
+  BOUNCE_SOURCE,
+  FAST,
+  HITCH_SOURCE,
+  LOWS,
+  lowsAsked,
+} from "../methods/hitch";
 import { isQuiet } from "../quiet";
 import { groundBetween } from "../readings/ground-between";
 import type { Step } from "../step";
 import { stepHeights } from "../step-heights";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
-import { listed, percent, sided } from "../words";
+import { capital, degrees, listed, percent, sided } from "../words";
 import { cannotTell, NEEDS_A_STEP, sound } from "./answers";
+import { arcTurn } from "./arc-turns";
 import { lowsIn, mostLows, type Posed, rises } from "./hip-lows";
 
 /**
  * Do the hips go smoothly between the poses: down and up once a step, in a double bounce twice, and forward
  * all the time? The in-betweens never go beyond the poses in height, so a low too many is one of the poses, and
- * so is a step back.
+ * so is a step back. And does the arc of the head or a wrist turn sharply where it goes fast?
  *
  * Shapes:  one answer a step
  * Units:   leg lengths; lows are counted
@@ -39,7 +49,7 @@ function judge(study: Study, step: Step): Finding[] {
   if (study.leg.kind === "cannot-tell") return [cannotTell(about, study.leg.needs)];
   if (posed.length < panels.length) return [cannotTell(about, "a hip marked in every pose")];
   if (step.next === null) return [cannotTell(about, "the contact that ends the step")];
-  const remarks = [lowsOf(study, step, posed), backOf(study, step, panels)];
+  const remarks = [lowsOf(study, step, posed), backOf(study, step, panels), sharpArc(study, step)];
   const told = remarks.filter((remark) => remark !== null);
   const lows = { value: lowsIn(posed).length, plusMinus: 0, unit: "times" } as const;
   return told.length > 0 ? told : [sound(about, lows)];
@@ -127,6 +137,24 @@ function goneBack(study: Study, from: WalkPanel, to: WalkPanel): Reading | null 
   const { value: by, plusMinus } = forward;
   const value = -by;
   return clearlyBeyond(value, plusMinus, BACKWARD) ? { value, plusMinus, unit: "leg" } : null;
+}
+
+function sharpArc(study: Study, step: Step): Remark | null {
+  const found = arcTurn(study, step);
+  if (found === null) return null;
+  const { arc, joints, frame, panels, turn, spacing } = found;
+  const whose = `${arc.replace("-", " ")}'s`;
+  const fast = `${spacing.value.toFixed(1)} ± ${spacing.plusMinus.toFixed(1)}`;
+  return {
+    ...remarkOn(study, step, panels, {
+      measured: turn,
+      limit: ARC_TURN,
+      source: ARC_SOURCE,
+      title: `${capital(whose)} arc breaks`,
+      why: `At frame ${frame} the ${whose} arc turns by ${degrees(turn)} from drawing to drawing, and beside it goes ${fast} times as far as its median; where it goes more than ${FAST} times as far, up to ${degrees({ value: ARC_TURN, plusMinus: 0 })} passes. It may be seen to jerk.`,
+    }),
+    spots: panels.map(({ id }) => ({ panel: id, view: "side", joints })),
+  };
 }
 
 interface Told {

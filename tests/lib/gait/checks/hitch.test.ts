@@ -2,7 +2,7 @@ import { existsSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { reviewWalk, type Walk } from "../../../../lib/gait";
 import { CAPTURED_POSES, capturedClips } from "../../../support/captured-clips";
-import { push, raise, unmark, walk } from "../../../support/walk";
+import { push, raise, unmark, walk, withPanel } from "../../../support/walk";
 
 const told = (judged: Walk) =>
   reviewWalk(judged, "life").findings.filter(({ check }) => check === "hitch");
@@ -74,5 +74,43 @@ describe.skipIf(!existsSync(CAPTURED_POSES))("captured hips", () => {
       .flatMap(({ walk: captured }) => told(captured));
     expect(findings.length).toBeGreaterThanOrEqual(28);
     expect(findings.filter(({ kind }) => kind !== "sound")).toEqual([]);
+  });
+});
+
+describe("the arcs between the poses", () => {
+  const swung = (by: number, precision?: number) =>
+    told(
+      push(walk(precision === undefined ? {} : { precision }), "left passing", ["left-wrist"], by),
+    );
+
+  it("are told where one breaks at a pose that is drawn far off it", () => {
+    expect(swung(0.3)[0]).toMatchObject({
+      kind: "remark",
+      level: "may-show",
+      panels: ["left down", "left passing"],
+      spots: [{ joints: ["left-wrist"] }, { joints: ["left-wrist"] }],
+      measured: { unit: "rad", value: expect.closeTo(Math.PI, 0) },
+      title: "Left wrist's arc breaks",
+      why: expect.stringContaining("At frame 19 the left wrist's arc turns by"),
+    });
+  });
+
+  it.each([
+    ["left down", 16],
+    ["left passing", 19],
+    ["left up", 22],
+    ["right contact", 25],
+  ] as const)("are not broken by a %s that only comes early or late", (pose, frame) => {
+    const remarks = [-2, -1, 1, 2].flatMap((late) =>
+      told(withPanel(walk(), pose, { frame: frame + late })).filter(
+        ({ kind }) => kind === "remark",
+      ),
+    );
+    expect(remarks).toEqual([]);
+  });
+
+  it("may turn as they like by less than marks are exact", () => {
+    expect(swung(0.02)[0]?.kind).toBe("sound");
+    expect(swung(0.12, 0.03)[0]?.kind).toBe("sound");
   });
 });
