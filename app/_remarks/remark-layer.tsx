@@ -1,7 +1,7 @@
 "use client";
 import { memo } from "react";
 import { PANEL } from "../../lib/body";
-import { type Face, layOutRemarks, shapeOn, WHOLE_VIEW } from "../../lib/export";
+import { type Face, layOutRemarks, measureShipped, shapeOn, WHOLE_VIEW } from "../../lib/export";
 import { placeOf, type Remark, type Review } from "../../lib/gait";
 import { type Panel, type Sheet, walkOf } from "../../lib/sheet";
 import { useReview, useSheet } from "../_room";
@@ -76,6 +76,7 @@ function Found({ found, pointed, panel, view, width }: FoundProps) {
   const size = width < SMALL_PAPER_PX ? LABEL_PX.small : LABEL_PX.large;
   const face: Face = { size: size * pixel, weight: 700 };
   const alone = pointed !== null && pointed.panels.at(-1) === panel.id;
+  const fits = (text: string) => measureShipped(text, face) <= WHOLE_VIEW.width;
   const ordered = alone ? [pointed, ...found.filter((one) => one !== pointed)] : found;
   const laid = layOutRemarks({
     remarks: ordered.map((remark) => ({ remark })),
@@ -88,9 +89,7 @@ function Found({ found, pointed, panel, view, width }: FoundProps) {
     keepClear: view === "side" ? [corner(pixel)] : [],
     words: ({ remark }, drawn) => {
       const amount = drawn && (alone || ordered.length === 1 || width >= NARROW_PX);
-      const text = amount
-        ? labelWords(remark, width < NARROW_PX)
-        : String(numbers.get(remark) ?? "");
+      const text = amount ? labelWords(remark, fits) : String(numbers.get(remark) ?? "");
       return { text: width < LEAST_LABELLED_PX ? "" : text, numbered: !amount };
     },
   });
