@@ -2,6 +2,7 @@ import { SIDES, type Side } from "../body";
 import type { NoReading } from "./answer";
 import { stepFrames } from "./expected-frames";
 import { type FootState, type FootTold, footState, isOtherFoot, stepAt } from "./foot-state";
+import { REAR_LEAVES } from "./rear-leaves";
 import type { Study } from "./study";
 import type { WalkPanel } from "./walk";
 
@@ -17,13 +18,12 @@ export interface FootSpan {
 }
 
 /**
- * When a foot changes how it meets the ground, as a share of the step that it, or the other, carries.
- * Source: Perry's phases: loading response ends at 12 % of the stride, with the other foot's toe-off, and
+ * When a foot that stands changes how it meets the ground, as a share of its step; it leaves at `REAR_LEAVES`.
+ * Source: Perry's phases: loading response ends at 12 % of the stride, and
  * terminal stance begins at 31 %, with the heel's rise; twice as much of a step
  */
 const FLAT_SHARE = 0.24;
 const HEEL_RISE_SHARE = 0.62;
-const TOE_OFF_SHARE = 0.24;
 const LEAST_FRAMES = 1; // what changes less than a frame before the next panel changes with it
 
 /**
@@ -75,7 +75,7 @@ function changesAt(
 }
 
 function shareOfLeaving(before: FootState, after: FootState): number | null {
-  return before !== "air" && after === "air" ? TOE_OFF_SHARE : null;
+  return before !== "air" && after === "air" ? REAR_LEAVES.at : null;
 }
 
 function shareOfRolling(before: FootState, after: FootState): number | null {

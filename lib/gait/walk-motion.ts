@@ -4,6 +4,7 @@ import { stepFrames } from "./expected-frames";
 import { footState } from "./foot-state";
 import { frontMark } from "./front-mark";
 import { placeOf } from "./ground-mark";
+import { REAR_LEAVES } from "./rear-leaves";
 import { walkingPanels } from "./step";
 import type { Study } from "./study";
 import type { WalkPanel } from "./walk";
@@ -67,9 +68,6 @@ interface Stand extends Planted {
   readonly side: Side;
 }
 
-/** The toe leaves at 12 % of the stride, 24 % of the other foot's step. Source: Perry's phases. */
-const LEAVES = 0.24;
-
 /** When each foot stands, by the steps. */
 function plantedIn({ steps }: Study): readonly Stand[] {
   return steps.flatMap((step, at): Stand[] => {
@@ -78,13 +76,17 @@ function plantedIn({ steps }: Study): readonly Stand[] {
     if (side === null || frames === null) return [];
     const own = steps[at + 1];
     const after = own === undefined ? null : stepFrames(own);
-    const to = contact.frame + frames + LEAVES * (after ?? frames);
-    const rear = { side: otherSide(side), to: contact.frame + LEAVES * frames };
+    const to = contact.frame + frames + REAR_LEAVES.at * (after ?? frames);
+    const rear = { side: otherSide(side), to: contact.frame + REAR_LEAVES.at * frames };
     const stands: Stand[] = [{ side, from: contact.frame, to }];
     // The first step's rear foot was put down a step before, the last contact's carries on.
     if (at === 0) stands.unshift({ ...rear, from: contact.frame - frames });
     if (next !== null && own === undefined) {
-      stands.push({ side: otherSide(side), from: next.frame, to: next.frame + 1.24 * frames });
+      stands.push({
+        side: otherSide(side),
+        from: next.frame,
+        to: next.frame + (1 + REAR_LEAVES.at) * frames,
+      });
     }
     return stands;
   });

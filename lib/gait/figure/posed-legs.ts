@@ -1,6 +1,7 @@
 import { type FigureSize, middleJoint } from "../../body";
 import type { Point } from "../../geometry";
 import { bodySwing, type LegAngles, legAngles } from "../../motion";
+import { REAR_LEAVES } from "../rear-leaves";
 import { hipsLowered } from "./hips-lowered";
 import { type FootRoll, type FootSpots, liftedFoot, plantedFoot, rollOf } from "./planted-foot";
 
@@ -25,12 +26,6 @@ export interface PosedLeg extends FootSpots {
   readonly hip: Point;
   readonly knee: Point;
 }
-
-/**
- * Until this share of the step the other foot still stands on its ball: it leaves at 12 % of the stride.
- * Source: Perry & Burnfield (2010), loading response 2 to 12 % of the cycle
- */
-const OTHER_LEAVES_AT = 0.24;
 
 /** How far the lowest point of the swinging foot is above the ground, leg lengths: 3.4 ± 1.2 % at passing. */
 const CLEARANCE = 0.034; // 317 captured steps by 15 people
@@ -114,7 +109,7 @@ function withLegs(
   const { hip } = bodySwing(share);
   const carryingHip = { x: middle.x + hip.ahead, y: middle.y + hip.up };
   const otherHip = { x: middle.x - hip.ahead, y: middle.y - hip.up };
-  const stands = share < OTHER_LEAVES_AT;
+  const stands = share < REAR_LEAVES.at;
   const print = stepLength === null ? behind : -stepLength;
   const carrying = reached(size.foot, carryingHip, { roll, length: lengths.carrying });
   const foot = stands
@@ -163,7 +158,7 @@ function moved(foot: FootSpots, by: Point): FootSpots {
 /** A swinging foot raised as far as it must be to clear the ground. */
 function cleared(foot: FootSpots, share: number): FootSpots {
   const clearance =
-    CLEARANCE * Math.min(1, (share - OTHER_LEAVES_AT) / (CLEAR_FROM - OTHER_LEAVES_AT));
+    CLEARANCE * Math.min(1, (share - REAR_LEAVES.at) / (CLEAR_FROM - REAR_LEAVES.at));
   const by = Math.max(0, clearance - Math.min(foot.heel.y, foot.ball.y, foot.toe.y));
   return moved(foot, { x: 0, y: by });
 }

@@ -3,16 +3,10 @@ import { rootSumSquare } from "../../geometry";
 import { type Answer, answerOf } from "../answer";
 import { stepFrames } from "../expected-frames";
 import { footState } from "../foot-state";
+import { REAR_LEAVES } from "../rear-leaves";
 import type { Step } from "../step";
 import type { Study } from "../study";
 import { NO_NEXT } from "./between-feet";
-
-/**
- * When the rear foot leaves, as a share of the step, and what people differ by.
- * Source: Perry: opposite toe-off at 12 % of the stride; 317 captured steps of 15 people: 5 to 95 % of them
- * at 0.19 to 0.33, all at 0.16 to 0.41
- */
-const LEAVES = { at: 0.24, plusMinus: 0.09 } as const;
 
 const NEEDS = "the poses after the contact, and how the rear foot meets the ground in them";
 
@@ -23,7 +17,7 @@ const NEEDS = "the poses after the contact, and how the rear foot meets the grou
  *
  * Units:   a share of the step; ± what the poses and people leave open
  * Errors:  none; without the next contact, or a pose in which the rear foot has left, it answers "cannot-tell"
- * Source:  see `LEAVES`
+ * Source:  see `REAR_LEAVES`
  */
 export function doubleSupport(study: Study, step: Step): Answer {
   return study.onceIn(step, readDoubleSupport);
@@ -45,9 +39,9 @@ function readDoubleSupport(study: Study, step: Step): Answer {
   const last = told[first - 1];
   if (last === undefined) return answerOf(0, 0, "share", NEEDS); // it flew before this foot came down
   if (last.state === null) return { kind: "cannot-tell", needs: NEEDS };
-  const at = Math.min(up.share, Math.max(last.share, LEAVES.at));
+  const at = Math.min(up.share, Math.max(last.share, REAR_LEAVES.at));
   const open = Math.max(up.share - at, at - last.share);
-  return answerOf(at, Math.min(LEAVES.plusMinus, open), "share", NEEDS);
+  return answerOf(at, Math.min(REAR_LEAVES.plusMinus, open), "share", NEEDS);
 }
 
 /**
