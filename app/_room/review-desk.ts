@@ -1,5 +1,5 @@
 import { type Review, reviewWalk } from "../../lib/gait";
-import { type CritiqueView, type SheetView, walkOf } from "../../lib/sheet";
+import { type CritiqueView, measuredWalkOf, type SheetView } from "../../lib/sheet";
 import { createStore, type Store } from "./store";
 
 /** Keeps the review of the sheet as it stands. */
@@ -15,7 +15,7 @@ export interface ReviewDesk extends Store<Review> {
 export function openReviewDesk(sheet: SheetView, said: CritiqueView): ReviewDesk {
   const measure = () => {
     const now = sheet.getSnapshot();
-    return reviewWalk(walkOf(now), now.head.yardstick, said.getSnapshot().onPurpose);
+    return reviewWalk(measuredWalkOf(now), now.head.yardstick, said.getSnapshot().onPurpose);
   };
   const review = createStore<Review>(measure());
   const held = createStore(false);

@@ -77,5 +77,5 @@ export { shiftBody } from "./verbs/shift-body";
 export { slidePanel } from "./verbs/slide-panel";
 export { takePicture } from "./verbs/take-picture";
 export { type StrokeChange, transformStrokes } from "./verbs/transform-strokes";
-export { walkOf } from "./walk-of";
+export { measuredWalkOf, walkOf } from "./walk-of";
 export { prepareCritique, writeSheet } from "./write-sheet";
