@@ -36,7 +36,8 @@ interface BoneSeen {
   readonly depth: BoneLength | null;
 }
 
-type PanelBones = Readonly<Record<Side, Readonly<Record<LimbBone, BoneSeen>>>>;
+/** What is seen of a panel's bones. */
+export type PanelBones = Readonly<Record<Side, Readonly<Record<LimbBone, BoneSeen>>>>;
 
 function readBones(study: Study, panel: WalkPanel): PanelBones {
   const of = (side: Side) => ({
@@ -82,6 +83,11 @@ function withDepth(line: Line, depth: number, depthPlusMinus: number): BoneLengt
   if (!(value > 0)) return null;
   const plusMinus = rootSumSquare(flat * line.plusMinus, depth * depthPlusMinus) / value;
   return { value, plusMinus };
+}
+
+/** All of a panel's bones at once, for what asks for many. */
+export function panelBones(study: Study, panel: WalkPanel): PanelBones {
+  return study.once(panel, readBones);
 }
 
 /** How far apart a bone's ends lie in the depth that the side view does not show, from ahead; null unmarked. */

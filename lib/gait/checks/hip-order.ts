@@ -30,19 +30,26 @@ const RANKED_BY = 0.01;
  * Source:  beside each rule, in `hip-rules`
  */
 export function hipOrder(study: Study): readonly Finding[] {
-  const { walk, common, steps } = study;
+  const { walk, steps } = study;
   if (isQuiet(walk.kind, "hip-order", study.yardstick)) return [];
   if (study.pattern !== null) return byPattern(study, study.pattern, "hip-order", HIP_TRAITS);
   if (steps.length === 0) return [cannotTell(null, [], "a contact and the poses that follow it")];
-  const rules = HIP_RULES[common].filter(
-    ({ topic }) => topic === null || !isQuiet(walk.kind, topic),
-  );
-  return steps.flatMap((step) => judgeStep(study, step, rules));
+  return steps.flatMap((step) => {
+    const others = steps.filter(({ weightOn }) => weightOn !== null && weightOn !== step.weightOn);
+    return study.onceIn(step, judgeStep, ...others);
+  });
 }
 
-function judgeStep(study: Study, step: Step, rules: readonly HipRule[]): Finding[] {
+/** The rules that a kind of walk is asked. */
+function rulesOf({ walk, common }: Study): readonly HipRule[] {
+  return HIP_RULES[common].filter(({ topic }) => topic === null || !isQuiet(walk.kind, topic));
+}
+
+/** @param others the steps on the other foot, one of which a remark tells beside */
+function judgeStep(study: Study, step: Step, ...others: readonly Step[]): Finding[] {
+  const rules = rulesOf(study);
   const remarks = rules
-    .map((rule) => judgeRule(study, step, rule))
+    .map((rule) => judgeRule(study, { step, others }, rule))
     .filter((remark) => remark !== null);
   const needs = missing(study, step, rules) ?? moreExactly(study, step, rules);
   const panels = step.panels.map(({ id }) => id);
@@ -53,7 +60,14 @@ function judgeStep(study: Study, step: Step, rules: readonly HipRule[]): Finding
   return [{ kind: "sound", check: "hip-order", side: step.weightOn, panels, measured }];
 }
 
-function judgeRule(study: Study, step: Step, rule: HipRule): Remark | null {
+/** A step, and those on the other foot. */
+interface Beside {
+  readonly step: Step;
+  readonly others: readonly Step[];
+}
+
+function judgeRule(study: Study, beside: Beside, rule: HipRule): Remark | null {
+  const { step } = beside;
   const found = rise(study, step, rule);
   if (found === null) return null;
   const { measured, subject, against } = found;
@@ -73,7 +87,7 @@ function judgeRule(study: Study, step: Step, rule: HipRule): Remark | null {
     measured,
     expected: { value: rule.limit, plusMinus: 0, unit: "leg" },
     title: capital(`${sided(step.weightOn, "step")} ${rule.title}`),
-    why: sentence(study, step, rule, measured),
+    why: sentence(study, beside, rule, measured),
     source: rule.source,
     beyond: (sign * (measured.value - rule.limit)) / (Math.abs(rule.limit) || RANKED_BY),
   };
@@ -96,11 +110,15 @@ function spotOf({ panel, view, joints }: PosedHips): Spot {
   return { panel: panel.id, view, joints };
 }
 
-function sentence(study: Study, step: Step, rule: HipRule, measured: Reading): string {
+function sentence(
+  study: Study,
+  { step, others }: Beside,
+  rule: HipRule,
+  measured: Reading,
+): string {
   const here = `At the ${sided(step.weightOn, rule.subject)} the hips ${standing(measured)} the ${rule.against}`;
   const asked = `${WHO_HAS_THEM[study.common]} ${allowed(rule)}`;
-  const partner = study.steps
-    .filter(({ weightOn }) => weightOn !== null && weightOn !== step.weightOn)
+  const partner = others
     .map((other) => ({ side: other.weightOn, found: rise(study, other, rule) }))
     .find(({ found }) => found !== null);
   const beside =

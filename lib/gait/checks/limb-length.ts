@@ -4,10 +4,10 @@ import { clearlyBeyond, greatestFirst } from "../beyond";
 import type { Finding, Reading, Remark } from "../finding";
 import {
   BONE_ENDS,
-  boneAhead,
-  boneLength,
   LIMB_BONES,
   type LimbBone,
+  type PanelBones,
+  panelBones,
   type TrueLengths,
   trueLengths,
 } from "../limb-bones";
@@ -70,21 +70,22 @@ interface LegSeen {
 }
 
 function judge(study: Study, panel: WalkPanel, own: TrueLengths): Judged {
+  const bones = panelBones(study, panel);
   const seen =
-    panel.pose === "stand" ? [] : SIDES.flatMap((side) => bonesSeen(study, panel, side, own));
+    panel.pose === "stand" ? [] : SIDES.flatMap((side) => bonesSeen(panel, bones, side, own));
   const told = seen.map((one) => remark(study, one, own)).filter((one) => one !== null);
-  const pairs = limbPairs(study, panel, told);
+  const pairs = limbPairs(study, panel, bones, told);
   const single = worstOfLimbs(told.filter((one) => !isToldByPair(one, pairs)));
   const legs = {
-    left: legSeen(study, panel, "left", seen),
-    right: legSeen(study, panel, "right", seen),
+    left: legSeen(bones, "left", seen),
+    right: legSeen(bones, "right", seen),
   };
   return { panel, single, pairs, legs };
 }
 
-function legSeen(study: Study, panel: WalkPanel, side: Side, seen: readonly Seen[]): LegSeen {
+function legSeen(bones: PanelBones, side: Side, seen: readonly Seen[]): LegSeen {
   const own = seen.filter((one) => one.side === side && one.view === "side");
-  const isRead = LEGS.every((bone) => boneLength(study, panel, side, bone) !== null);
+  const isRead = LEGS.every((bone) => bones[side][bone].length !== null);
   return { isRead, vague: own.filter(isTooVague), worst: worstOf(own) };
 }
 
@@ -94,11 +95,10 @@ function worstOf(seen: readonly Seen[]): Seen | undefined {
   )[0];
 }
 
-function bonesSeen(study: Study, panel: WalkPanel, side: Side, lengths: TrueLengths): Seen[] {
+function bonesSeen(panel: WalkPanel, bones: PanelBones, side: Side, lengths: TrueLengths): Seen[] {
   return LIMB_BONES.flatMap((bone) => {
     const own = lengths[bone];
-    const here = boneLength(study, panel, side, bone);
-    const ahead = boneAhead(study, panel, side, bone);
+    const { length: here, ahead } = bones[side][bone];
     if (own === null) return [];
     const base = { panel, side, bone } as const;
     const bySide: Seen[] =
@@ -159,6 +159,7 @@ function jointsOf(side: Side, bone: LimbBone) {
 
 /** Both bones of a limb, in either view, tell of one knee or elbow that lies elsewhere: the gravest is kept. */
 function worstOfLimbs(remarks: readonly Remark[]): readonly Remark[] {
+  if (remarks.length < 2) return remarks;
   const worst = new Map<string, Remark>();
   for (const one of rankRemarks(remarks)) {
     const limb = one.spots.some(({ joints }) => joints.some((joint) => /hip|ankle/.test(joint)));

@@ -2,7 +2,7 @@ import { type JointName, limbJoint, SIDES, type Side } from "../../body";
 import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
 import type { Reading, Remark } from "../finding";
-import { BONE_ENDS, boneLength, LIMB_BONES, type LimbBone, trueLengths } from "../limb-bones";
+import { BONE_ENDS, LIMB_BONES, type LimbBone, type PanelBones, trueLengths } from "../limb-bones";
 import { PAIR_LIMIT, PAIR_SOURCE } from "../methods/limb-length";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
@@ -12,20 +12,26 @@ import { percent } from "../words";
  * Left against right of a bone in one panel, from the side. Silent where one of the two is already told
  * to be too long or too short there, unless only as a detail to tidy.
  */
-export function limbPairs(study: Study, panel: WalkPanel, told: readonly Remark[]): Remark[] {
+export function limbPairs(
+  study: Study,
+  panel: WalkPanel,
+  bones: PanelBones,
+  told: readonly Remark[],
+): Remark[] {
   const graver = told.filter(({ level }) => level !== "tidy");
   return LIMB_BONES.flatMap((bone) => {
+    const pair = pairOf(study, panel, bones, bone);
+    if (pair.length === 0) return pair;
     const joints: readonly JointName[] = SIDES.flatMap((side) => jointsOf(side, bone));
     const known = graver.some(({ spots }) =>
       spots[0]?.joints.every((joint) => joints.includes(joint)),
     );
-    return known ? [] : pairOf(study, panel, bone);
+    return known ? [] : pair;
   });
 }
 
-function pairOf(study: Study, panel: WalkPanel, bone: LimbBone): Remark[] {
-  const left = boneLength(study, panel, "left", bone);
-  const right = boneLength(study, panel, "right", bone);
+function pairOf(study: Study, panel: WalkPanel, bones: PanelBones, bone: LimbBone): Remark[] {
+  const [left, right] = [bones.left[bone].length, bones.right[bone].length];
   if (left === null || right === null) return [];
   const mean = (left.value + right.value) / 2;
   const measured: Reading = {
