@@ -38,7 +38,13 @@ export function hitch(study: Study): readonly Finding[] {
   if (steps.length === 0) {
     return [cannotTell({ check: "hitch", side: null, panels: [] }, NEEDS_A_STEP)];
   }
-  return steps.flatMap((step) => study.onceIn(step, judge));
+  return steps.flatMap((step) => {
+    const found = study.onceIn(step, judge);
+    if (found.some(({ kind }) => kind === "cannot-tell")) return found;
+    // How fast an arc goes is held against the whole walk, so it is not remembered with the step.
+    const sharp = sharpArc(study, step);
+    return sharp === null ? found : [...found.filter(({ kind }) => kind === "remark"), sharp];
+  });
 }
 
 function judge(study: Study, step: Step): Finding[] {
@@ -49,7 +55,7 @@ function judge(study: Study, step: Step): Finding[] {
   if (study.leg.kind === "cannot-tell") return [cannotTell(about, study.leg.needs)];
   if (posed.length < panels.length) return [cannotTell(about, "a hip marked in every pose")];
   if (step.next === null) return [cannotTell(about, "the contact that ends the step")];
-  const remarks = [lowsOf(study, step, posed), backOf(study, step, panels), sharpArc(study, step)];
+  const remarks = [lowsOf(study, step, posed), backOf(study, step, panels)];
   const told = remarks.filter((remark) => remark !== null);
   const lows = { value: lowsIn(posed).length, plusMinus: 0, unit: "times" } as const;
   return told.length > 0 ? told : [sound(about, lows)];
