@@ -49,6 +49,7 @@ export function strideRows(stride: StrideReading): readonly StepRow[] {
     [names.lengths, symmetry.length.index],
     [names.lengthAngle, symmetry.length.angle],
     [names.stepToStep, stride.stepToStep],
+    [names.seam, stride.seam],
     ...ARC_NAMES.filter((arc) => arc !== "hips").flatMap((arc) => {
       const [joint, { rise, sweep }] = [arc.replace("-", " "), stride.arcs[arc]];
       return [[names.arc.rise(joint), rise] as const, [names.arc.sweep(joint), sweep] as const];

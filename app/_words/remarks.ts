@@ -179,6 +179,7 @@ export const remarks = {
       lengths: "steps' lengths, index",
       lengthAngle: "steps' lengths, angle",
       stepToStep: "both steps alike",
+      seam: "hips' speed across the seam",
       arc: {
         rise: (joint: string) => `${joint}'s arc, up and down`,
         sweep: (joint: string) => `${joint}'s arc, to and fro`,

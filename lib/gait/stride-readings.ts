@@ -9,6 +9,7 @@ import { type ArcReadings, strideArcs } from "./readings/arcs";
 import { NO_NEXT, stepLength } from "./readings/between-feet";
 import { stanceShare } from "./readings/double-support";
 import { hipRange, hipSway } from "./readings/hip-readings";
+import { seamSpeed } from "./readings/seam-speed";
 import { stepSeconds } from "./readings/step-speed";
 import type { Step } from "./step";
 import type { Study } from "./study";
@@ -40,6 +41,8 @@ export interface StrideReading {
   readonly symmetry: Readonly<Record<"time" | "length" | "hipHeight" | "hipRange", Symmetry>>;
   /** How much of the hips' rise and fall both steps share: 1 where they are alike. */
   readonly stepToStep: Answer;
+  /** How the hips' speed, up, changes where the stride begins again, less how it does at its middle contact. */
+  readonly seam: Answer;
   readonly arcs: ArcReadings;
 }
 
@@ -77,6 +80,7 @@ function strideReading(study: Study, first: Step, second: Step): StrideReading {
       hipRange: between(ranges),
     },
     stepToStep: stepToStep(study, first, second),
+    seam: seamSpeed(study, first, second),
     arcs: strideArcs(study, first.contact, second.next),
   };
 }
