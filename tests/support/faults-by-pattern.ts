@@ -78,6 +78,7 @@ export const PATTERN_FAULTS: readonly Fault[] = [
     panels: ["@ contact"],
     yardsticks: BY_A_STEP,
     fits: isSecond,
+    brings: { hitch: "a wrist that comes forward in one pose alone breaks its arc" },
     put(into, side, times) {
       const to = armsApart(into, otherSide(side)) - times * 0.147;
       return swung(into, `${side} contact`, otherSide(side), to);

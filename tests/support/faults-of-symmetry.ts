@@ -96,6 +96,7 @@ export const SYMMETRY_FAULTS: readonly Fault[] = [
     level: "tidy",
     panels: ["~ passing", "@ passing"],
     fits: isSecond,
+    brings: { hitch: "forearms that are thrown up in one pose break their arc" },
     put: (into, side, times) =>
       SIDES.reduce((rest, arm) => {
         const partner = elbowOf(into, `${otherSide(side)} passing`, otherSide(arm));

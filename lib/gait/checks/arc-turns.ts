@@ -1,4 +1,4 @@
-import type { JointName } from "../../body";
+import { type JointName, otherSide } from "../../body";
 import { rootSumSquare } from "../../geometry";
 import type { Frame } from "../../motion";
 import { ARC_JOINTS, type ArcName, type ArcPoint, arcFrames, stretchOf } from "../arc-path";
@@ -23,7 +23,13 @@ export interface ArcTurn {
 }
 
 /** The arcs that swing free. An ankle's is broken by the ground; what the hips do is asked by height and travel. */
-const FREE = ["head", "left-wrist", "right-wrist"] as const satisfies readonly ArcName[];
+function freeArcs({ weightOn }: Step): readonly ArcName[] {
+  const first = weightOn ?? "left";
+  return ["head", `${first}-wrist`, `${otherSide(first)}-wrist`];
+}
+
+/** Turns that differ by less are one turn of the whole body, told of the first of its arcs. Radians. */
+const SAME_TURN = 1e-6;
 
 /**
  * The sharpest turn of the arcs of a step that is surely beyond what passes; null where there is none. It is
@@ -37,7 +43,7 @@ export function arcTurn(study: Study, step: Step): ArcTurn | null {
   if (next === null || pace === null) return null;
   const from = walking[walking.indexOf(step.contact) - 1] ?? step.contact;
   const panels = [...new Set([from, ...step.panels, next])];
-  const turns = FREE.flatMap((arc) => {
+  const turns = freeArcs(step).flatMap((arc) => {
     const median = medianSpeed(study, arc, walking, pace);
     const bends = bendsOf(study, arc, panels, median);
     if (bends.length === 0) return [];
@@ -46,7 +52,8 @@ export function arcTurn(study: Study, step: Step): ArcTurn | null {
     );
   });
   const own = turns.filter(({ frame }) => frame >= step.contact.frame);
-  return own.toSorted((a, b) => b.turn.value - a.turn.value)[0] ?? null;
+  const sharpest = Math.max(...own.map(({ turn }) => turn.value));
+  return own.find(({ turn }) => turn.value > sharpest - SAME_TURN) ?? null;
 }
 
 /** How fast the hips go from the first pose to the last, evenly. Leg lengths a frame; null without hips there. */
@@ -86,7 +93,8 @@ function medianSpeed(
 /**
  * The frames of the poses at which the drawings turn as sharply and go as fast as is asked. They must do so
  * whenever they are shown: a pose that only comes late holds the arc up, which is a matter of its frame and
- * not of its arc. So a turn is read without the frames, from the hips; and the way is that to the pose and on from it together. What moves less than counts turns anyhow.
+ * not of its arc. So a turn is read without the frames, from the hips; and the way is that to the pose and
+ * on from it together. What moves less than counts turns anyhow.
  */
 function bendsOf(
   study: Study,
