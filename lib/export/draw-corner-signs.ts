@@ -48,7 +48,8 @@ export function signCorner(drawing: CellDrawing): SignCorner {
   const pixel = 1 / drawing.strip.scale;
   const groups = signsOf(drawing);
   const signs = groups.reduce((sum, { kinds }) => sum + kinds.length, 0);
-  const width = 40 * pixel;
+  const keys = groups.map((group) => drawing.measure(keysInWords(group.keys), KEYS));
+  const width = Math.max(40, 12 + Math.max(0, ...keys)) * pixel;
   const height = (10 + signs * SIGN_PITCH + groups.length * KEYS_HEIGHT) * pixel;
   const left = { x: window.x, y: window.y, width, height };
   const right = { ...left, x: window.x + window.width - width };

@@ -1,7 +1,7 @@
 import { bonesOf } from "../body";
 import type { Remark } from "../gait";
-import { placeLabel } from "./place-label";
-import type { Path, RemarkShape, ShapeOn } from "./point-at/shape";
+import { placeLabel, touch } from "./place-label";
+import type { Letter, Path, RemarkShape, ShapeOn } from "./point-at/shape";
 import { remarkShape } from "./remark-shape";
 import type { Box } from "./shapes";
 import { type Face, measureShipped } from "./typeface";
@@ -58,9 +58,16 @@ export function layOutRemarks<R extends { readonly remark: Remark }>(
   const { remarks, on, window, pixel, face, mostWhole, words, keepClear = [] } = view;
   const shaped = remarks.flatMap((one) => {
     const at = on(one.remark);
-    const shape = remarkShape(one.remark, at);
-    return shape === null ? [] : [{ one, shape, marks: at.panel.marks[at.view] }];
+    const found = remarkShape(one.remark, at);
+    if (found === null) return [];
+    const shape = { ...found, letters: lettersApart(found.letters, pixel) };
+    return [{ one, shape, marks: at.panel.marks[at.view] }];
   });
+  for (const [index, later] of shaped.slice(1, mostWhole).entries()) {
+    const stand = shaped.slice(0, index + 1).flatMap(({ shape }) => letterBoxes(shape, pixel));
+    const lies = letterBoxes(later.shape, pixel).some((box) => stand.some((on) => touch(box, on)));
+    if (lies) later.shape = { ...later.shape, letters: [] }; // its lines still cross, and its label stands
+  }
   const drawn = shaped.slice(0, mostWhole);
   const signs = drawn.flatMap(({ shape }) => [
     ...ringBoxes(shape, pixel),
@@ -72,18 +79,39 @@ export function layOutRemarks<R extends { readonly remark: Remark }>(
   const lines = [...figure, ...pointers];
   return shaped.map(({ one, shape }, index) => {
     const whole = index < mostWhole;
-    const { text, numbered } = words(one, whole);
-    const aside = (2 * LABEL.aside + (numbered ? LABEL.sign : 0)) * pixel;
-    const size = { width: measureShipped(text, face) + aside, height: face.size * LABEL.height };
-    const box = placeLabel(size, shape.label, { taken, lines, frame: window });
-    if (text !== "") taken.push(box);
-    return { one, shape, whole, text, numbered, box };
+    const label = (said: LabelWords) => {
+      const aside = (2 * LABEL.aside + (said.numbered ? LABEL.sign : 0)) * pixel;
+      const width = measureShipped(said.text, face) + aside;
+      const size = { width, height: face.size * LABEL.height };
+      const box =
+        said.text === "" ? null : placeLabel(size, shape.label, { taken, lines, frame: window });
+      return box === null ? null : { ...said, box };
+    };
+    const placed = label(words(one, whole)) ?? label(words(one, false)) ?? UNLABELLED;
+    if (placed.text !== "") taken.push(placed.box);
+    return { one, shape, whole, ...placed };
   });
 }
+
+/** Where others leave no place for words, the corner of the panel has the number. */
+const UNLABELLED = { text: "", numbered: false, box: { x: 0, y: 0, width: 0, height: 0 } } as const;
 
 function ringBoxes({ rings }: RemarkShape, pixel: number): readonly Box[] {
   const half = RING_PX * pixel;
   return rings.map(({ x, y }) => ({ x: x - half, y: y - half, width: 2 * half, height: 2 * half }));
+}
+
+/** Two letters over joints that lie close are moved aside, each to its own, until they are apart. */
+function lettersApart(letters: readonly Letter[], pixel: number): readonly Letter[] {
+  const [one, other] = letters;
+  if (one === undefined || other === undefined) return letters;
+  const lack = LETTER_PX * pixel - Math.abs(other.at.x - one.at.x);
+  if (lack <= 0 || Math.abs(other.at.y - one.at.y) > 1.25 * LETTER_PX * pixel) return letters;
+  const aside = (one.at.x <= other.at.x ? -lack : lack) / 2;
+  return [
+    { ...one, at: { ...one.at, x: one.at.x + aside } },
+    { ...other, at: { ...other.at, x: other.at.x - aside } },
+  ];
 }
 
 function letterBoxes({ letters }: RemarkShape, pixel: number): readonly Box[] {

@@ -31,7 +31,8 @@ function away({ x, y }: Point): number {
 
 /**
  * Where a label of a size may stand: as near as can be under the point it belongs to, inside the frame, on
- * no other label, and across nothing that is drawn where there is room for that.
+ * no other label, and across nothing that is drawn where there is room for that. Null where others leave it
+ * no place.
  *
  * Units:   any one unit, y down
  */
@@ -39,7 +40,7 @@ export function placeLabel(
   size: { readonly width: number; readonly height: number },
   at: Point,
   ground: LabelGround,
-): Box {
+): Box | null {
   const { taken, lines, frame } = ground;
   const wish = inside({ x: at.x - size.width / 2, y: at.y + UNDER * size.height, ...size }, frame);
   let beside: Box | null = null;
@@ -54,7 +55,7 @@ export function placeLabel(
     if (lines.every((line) => !crosses(box, line))) return box;
     beside ??= box;
   }
-  return beside ?? wish;
+  return beside;
 }
 
 function inside(box: Box, frame: Box): Box {
@@ -76,7 +77,8 @@ function isInside(box: Box, frame: Box): boolean {
   );
 }
 
-function touch(one: Box, other: Box): boolean {
+/** Whether two boxes share more than an edge. Units: any one unit. */
+export function touch(one: Box, other: Box): boolean {
   return (
     one.x < other.x + other.width &&
     other.x < one.x + one.width &&

@@ -15,7 +15,7 @@ import { anySheetNotes, anyText, PAGES, partlyKept, sheetOf } from "./sheet-dice
 import { overlaps, textBoxes } from "./svg-boxes";
 
 const SEED = Number(process.env.SEED ?? Date.now() % 1e6);
-const RUNS = { seed: SEED, numRuns: 40 };
+const RUNS = { seed: SEED, numRuns: 24 };
 const HAIR = 0.06; // units: places in a file are rounded to a tenth
 
 const anyPrint = fc.record({
