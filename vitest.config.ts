@@ -13,6 +13,7 @@ export default defineConfig({
           name: "lib",
           include: ["tests/{lib,shared,bin,app}/**/*.test.ts"],
           environment: "node",
+          isolate: false, // nothing here keeps a state that a test could spoil; half the time went into loading
           testTimeout: 30_000, // the invariants try hundreds of walks; a busy machine takes its time
         },
       },

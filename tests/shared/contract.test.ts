@@ -139,7 +139,8 @@ describe("PROTOCOL.md", () => {
 
   it("calls final what y-websocket's client takes for final", () => {
     const final = Object.values(CLOSE).filter(isFinal);
-    const { badFrames, revoked, gone, clientTaken, newerVersion } = CLOSE;
-    expect(final).toEqual([badFrames, revoked, gone, clientTaken, newerVersion]);
+    const { badFrames, revoked, gone, clientTaken, otherGeneration, shutOut, newerVersion } = CLOSE;
+    const told = [badFrames, revoked, gone, clientTaken, otherGeneration, shutOut, newerVersion];
+    expect(final).toEqual(told);
   });
 });
