@@ -55,6 +55,9 @@ test("a link withdrawn while the page was offline is not tried for ever", async 
   const guest = await newcomer({ mayComplain: /WebSocket connection to|net::ERR_|status of 404/ });
   await guest.goto(address);
   await allSaved(guest);
+  await guest.getByRole("button", { name: "Help" }).click(); // a hand at the board fetches the pages over it
+  await expect(guest.getByRole("dialog", { name: "Help" })).toContainText("readings");
+  await guest.keyboard.press("Escape");
   await line.cut();
   await expect(stateLine(guest)).toHaveText(/^offline/);
   await (await takePen(guest)).draw(await onScreen(paperAt(guest, 1), across(300)));
