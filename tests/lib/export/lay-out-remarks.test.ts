@@ -79,9 +79,14 @@ describe("the place of a label", () => {
   const size = { width: 40, height: 10 };
   const frame = { x: 0, y: 0, width: 200, height: 200 };
   const at = { x: 100, y: 100 };
+  const place = (...asked: Parameters<typeof placeLabel>) => {
+    const box = placeLabel(...asked);
+    if (box === null) throw new Error("no place was found");
+    return box;
+  };
 
   it("is under what it belongs to", () => {
-    const box = placeLabel(size, at, { taken: [], lines: [], frame });
+    const box = place(size, at, { taken: [], lines: [], frame });
     expect(box.x + box.width / 2).toBe(100);
     expect(box.y).toBeGreaterThan(100);
   });
@@ -91,15 +96,15 @@ describe("the place of a label", () => {
       { x: 0, y: 108 },
       { x: 200, y: 108 },
     ];
-    const first = placeLabel(size, at, { taken: [], lines: [line], frame });
+    const first = place(size, at, { taken: [], lines: [line], frame });
     expect(first.y > 108 || first.y + first.height < 108).toBe(true);
-    const second = placeLabel(size, at, { taken: [first], lines: [line], frame });
+    const second = place(size, at, { taken: [first], lines: [line], frame });
     expect(touch(first, second)).toBe(false);
     expect(second.y > 108 || second.y + second.height < 108).toBe(true);
   });
 
   it("comes back inside the frame", () => {
-    const box = placeLabel(size, { x: 195, y: 199 }, { taken: [], lines: [], frame });
+    const box = place(size, { x: 195, y: 199 }, { taken: [], lines: [], frame });
     expect(box.x + box.width).toBeLessThanOrEqual(200);
     expect(box.y + box.height).toBeLessThanOrEqual(200);
   });
@@ -109,8 +114,12 @@ describe("the place of a label", () => {
       { x: 0, y: row * 5 },
       { x: 200, y: row * 5 },
     ]);
-    const first = placeLabel(size, at, { taken: [], lines, frame });
-    const second = placeLabel(size, at, { taken: [first], lines, frame });
+    const first = place(size, at, { taken: [], lines, frame });
+    const second = place(size, at, { taken: [first], lines, frame });
     expect(touch(first, second)).toBe(false);
+  });
+
+  it("is none where other words leave no room", () => {
+    expect(placeLabel(size, at, { taken: [frame], lines: [], frame })).toBeNull();
   });
 });
