@@ -15,7 +15,7 @@ import {
 import { VIEWS } from "../../../lib/geometry";
 import { POSES } from "../../../lib/motion";
 import { type Dice, dice } from "../../support/dice";
-import { walk } from "../../support/walk";
+import { push, raise, walk } from "../../support/walk";
 
 const EDITS = 20; // of one walk, one after the other
 const RUNS = 2;
@@ -159,5 +159,41 @@ describe("a review that remembers the one before", () => {
     const second = reviewWalk({ ...before, panels }, "trade");
     const same = second.findings.filter((finding) => first.findings.includes(finding));
     expect(same.length).toBeGreaterThan(second.findings.length / 2);
+  });
+});
+
+describe("an arc, held against the whole walk's median", () => {
+  it("is told anew for a step when another step's marks change how fast the walk goes", () => {
+    const thrown = push(walk(), "right passing", ["left-wrist"], 0.15);
+    reviewWalk(thrown, "trade");
+    for (const along of [-0.15, 0.15, 0.3, -0.3]) {
+      const other = push(thrown, "left up", ["left-wrist"], along);
+      const afresh = { ...other, panels: other.panels.map((panel) => ({ ...panel })) };
+      const arcs = ({ remarks }: Review) => remarks.filter(({ check }) => check === "hitch");
+      expect(arcs(reviewWalk(other, "trade"))).toEqual(arcs(reviewWalk(afresh, "trade")));
+    }
+  });
+});
+
+describe("what is told of a step beside others", () => {
+  const poses = ["contact", "down", "passing", "up"] as const;
+  const names = [
+    ...poses.map((p) => `left ${p}` as const),
+    ...poses.map((p) => `right ${p}` as const),
+  ];
+
+  it.each(names)("is told anew when the %s changes", (name) => {
+    for (const legs of [0.06, -0.06]) {
+      for (const change of [
+        (from: Walk) => raise(from, name, legs),
+        (from: Walk) => push(from, name, ["left-knee", "right-knee", "left-elbow"], 2 * legs),
+      ]) {
+        const before = raise(walk(), "right up", -0.03); // its remark names how the left step is
+        reviewWalk(before, "trade");
+        const after = change(before);
+        const afresh = { ...after, panels: after.panels.map((panel) => ({ ...panel })) };
+        expect(reviewWalk(after, "trade").findings).toEqual(reviewWalk(afresh, "trade").findings);
+      }
+    }
   });
 });
