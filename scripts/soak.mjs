@@ -1,4 +1,4 @@
-/** `npm run soak`: long proofs that are too slow for every day. A number chooses how many throws; 200 unless said. */
+/** `npm run soak`: long proofs that are too slow for every day. Names choose parts, a number how many throws; all and 200 unless said. */
 import { endWithNpm } from "./house/end-with-npm.mjs";
 import { requireNode } from "./house/node-version.mjs";
 import { ensurePackages } from "./house/packages.mjs";

@@ -1,18 +1,21 @@
-import { soakDetection } from "./detection";
-import { soakPowerLoss } from "./power-loss";
+import { type AskedFor, askedFor } from "./asked-for";
+import { PARTS } from "./parts";
 
-const [asked = "200"] = process.argv.slice(2);
-const throws = Number(asked);
-if (!Number.isInteger(throws) || throws < 1) {
-  console.error(`soak needs a whole number of throws from 1 on, got ${asked}`);
-  process.exit(2);
-}
+const asked = read(process.argv.slice(2));
 
-const CUTS_A_THROW = 5; // a thousand power cuts, unless less is asked for
-
-const faults = [...(await soakPowerLoss(CUTS_A_THROW * throws)), ...soakDetection(throws)];
+const faults: string[] = [];
+for (const name of asked.parts) faults.push(...((await PARTS[name]?.(asked.throws)) ?? []));
 for (const fault of faults) console.log(`✗ ${fault}`);
 console.log(
   faults.length === 0 ? "soak: every target met" : `soak: ${faults.length} targets missed`,
 );
 process.exitCode = faults.length === 0 ? 0 : 1;
+
+function read(words: readonly string[]): AskedFor {
+  try {
+    return askedFor(words, Object.keys(PARTS));
+  } catch (cause) {
+    console.error(cause instanceof RangeError ? cause.message : cause);
+    process.exit(2);
+  }
+}

@@ -1,0 +1,13 @@
+import { soakDetection } from "./detection";
+import { soakPowerLoss } from "./power-loss";
+
+const CUTS_A_THROW = 5; // a thousand power cuts, unless less is asked for
+
+/** A long proof by its name: so many throws in, the targets that were missed out. */
+export type Part = (throws: number) => readonly string[] | Promise<readonly string[]>;
+
+/** The long proofs, in the order in which they run. `npm run soak -- detection 20` runs one alone. */
+export const PARTS: Readonly<Record<string, Part>> = {
+  "power-loss": (throws) => soakPowerLoss(CUTS_A_THROW * throws),
+  detection: soakDetection,
+};
