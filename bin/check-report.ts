@@ -116,6 +116,8 @@ function strideReport(stride: Review["strideReadings"][number]) {
       hipRange: pair(hipRange),
     },
     stepToStep: numberOf(stride.stepToStep),
+    seam: numberOf(stride.seam),
+    loopGap: numberOf(stride.loopGap),
     arcs: Object.fromEntries(
       ARC_NAMES.map((arc) => {
         const { length, rise, sweep } = stride.arcs[arc];

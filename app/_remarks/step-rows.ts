@@ -50,6 +50,7 @@ export function strideRows(stride: StrideReading): readonly StepRow[] {
     [names.lengthAngle, symmetry.length.angle],
     [names.stepToStep, stride.stepToStep],
     [names.seam, stride.seam],
+    [names.loopGap, stride.loopGap],
     ...ARC_NAMES.filter((arc) => arc !== "hips").flatMap((arc) => {
       const [joint, { rise, sweep }] = [arc.replace("-", " "), stride.arcs[arc]];
       return [[names.arc.rise(joint), rise] as const, [names.arc.sweep(joint), sweep] as const];

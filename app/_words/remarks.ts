@@ -180,6 +180,7 @@ export const remarks = {
       lengthAngle: "steps' lengths, angle",
       stepToStep: "both steps alike",
       seam: "hips' speed across the seam",
+      loopGap: "loop gap, worst joint",
       arc: {
         rise: (joint: string) => `${joint}'s arc, up and down`,
         sweep: (joint: string) => `${joint}'s arc, to and fro`,

@@ -9,6 +9,7 @@ import { type ArcReadings, strideArcs } from "./readings/arcs";
 import { NO_NEXT, stepLength } from "./readings/between-feet";
 import { stanceShare } from "./readings/double-support";
 import { hipRange, hipSway } from "./readings/hip-readings";
+import { loopGap } from "./readings/loop-gaps";
 import { seamSpeed } from "./readings/seam-speed";
 import { stepSeconds } from "./readings/step-speed";
 import type { Step } from "./step";
@@ -43,6 +44,8 @@ export interface StrideReading {
   readonly stepToStep: Answer;
   /** How the hips' speed, up, changes where the stride begins again, less how it does at its middle contact. */
   readonly seam: Answer;
+  /** How far the worst joint of the last contact lies from the first's. */
+  readonly loopGap: Answer;
   readonly arcs: ArcReadings;
 }
 
@@ -81,6 +84,7 @@ function strideReading(study: Study, first: Step, second: Step): StrideReading {
     },
     stepToStep: stepToStep(study, first, second),
     seam: seamSpeed(study, first, second),
+    loopGap: loopGap(study, first, second),
     arcs: strideArcs(study, first.contact, second.next),
   };
 }

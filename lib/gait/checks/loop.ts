@@ -1,10 +1,8 @@
-import { JOINTS, type JointName } from "../../body";
-import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond, greatestFirst } from "../beyond";
 import type { Finding, Remark } from "../finding";
-import { hipsAlong, ONE_HIP_ALONG } from "../hips-along";
 import type { Grade } from "../method";
 import { LOOP_GAPS, LOOP_SOURCE } from "../methods/loop";
+import { LOOP_NEEDS, type LoopGap, loopGaps } from "../readings/loop-gaps";
 import { walkingPanels } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
@@ -28,9 +26,9 @@ export function loop(study: Study): readonly Finding[] {
   if (first === undefined || last === undefined || !closes(panels)) return [];
   const about = { check: "loop", side: null, panels: [first, last] } as const;
   if (study.leg.kind === "cannot-tell") return [cannotTell(about, study.leg.needs)];
-  const gaps = gapsBetween(study, first, last);
+  const gaps = loopGaps(study, first, last);
   if (gaps === null || gaps.length === 0) {
-    return [cannotTell(about, "the hips and the feet marked at the first contact and the last")];
+    return [cannotTell(about, LOOP_NEEDS)];
   }
   const graded = gaps.map((gap) => ({ gap, grade: gradeOf(gap) }));
   const [worst] = graded.toSorted(
@@ -44,37 +42,14 @@ export function loop(study: Study): readonly Finding[] {
   return [remarkOn(study, [first, last], gap, grade)];
 }
 
-/** How far a joint lies from where it was. Leg lengths. */
-interface Gap {
-  readonly joint: JointName;
-  readonly value: number;
-  readonly plusMinus: number;
-}
-
-function gradeOf({ value, plusMinus }: Gap): Grade | null {
+function gradeOf({ value, plusMinus }: LoopGap): Grade | null {
   return LOOP_GAPS.find((limit) => clearlyBeyond(value, plusMinus, limit.value)) ?? null;
-}
-
-/** Null where a pose has no hip to be laid on the other by. */
-function gapsBetween(study: Study, first: WalkPanel, last: WalkPanel): readonly Gap[] | null {
-  const hips = hipsAlong(study, first, ONE_HIP_ALONG.contact);
-  const later = hipsAlong(study, last, ONE_HIP_ALONG.contact);
-  if (hips === null || later === null) return null;
-  return JOINTS.flatMap((joint): Gap[] => {
-    const [was, is] = [study.seen(first, joint), study.seen(last, joint)];
-    if (was === null || is === null) return [];
-    const value = Math.hypot(is.x - later.x - (was.x - hips.x), is.y - was.y);
-    const plusMinus = rootSumSquare(was.plusMinus, is.plusMinus, hips.plusMinus, later.plusMinus);
-    return Number.isFinite(value) && Number.isFinite(plusMinus)
-      ? [{ joint, value, plusMinus }]
-      : [];
-  });
 }
 
 function remarkOn(
   { yardstick }: Study,
   panels: readonly [WalkPanel, WalkPanel],
-  { joint, value, plusMinus }: Gap,
+  { joint, value, plusMinus }: LoopGap,
   { level, value: limit }: Grade,
 ): Remark {
   const [first, last] = panels;
