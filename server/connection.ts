@@ -8,7 +8,7 @@ import {
   encodeStorage,
   type Storage,
 } from "../shared/hub-message";
-import { HUB_LIMITS, LIMITS } from "../shared/limits";
+import { HUB_LIMITS, LIMITS, type PageAllowance } from "../shared/limits";
 import { encodeAwareness, isUpdateFrame, PROTOCOL_VERSION } from "../shared/protocol";
 import type { Role } from "../shared/role";
 import type { SheetId } from "../shared/sheet-id";
@@ -75,6 +75,7 @@ export interface ConnectionDeps {
   /** A number for this connection. */
   readonly number: number;
   readonly disk: (documentId: number) => DiskState;
+  readonly allowance: PageAllowance;
 }
 
 export function createConnection(deps: ConnectionDeps): Connection {
@@ -205,7 +206,11 @@ export function createConnection(deps: ConnectionDeps): Connection {
   return connection;
 }
 
-function helloOf({ visitor, instance, number, clock }: ConnectionDeps, room: Room, role: Role) {
+function helloOf(
+  { visitor, instance, number, clock, allowance }: ConnectionDeps,
+  room: Room,
+  role: Role,
+) {
   return {
     protocol: PROTOCOL_VERSION,
     role,
@@ -214,20 +219,24 @@ function helloOf({ visitor, instance, number, clock }: ConnectionDeps, room: Roo
     instance,
     connection: number,
     serverTime: clock.now(),
-    limits: LIMITS,
+    limits: { ...LIMITS, ...allowance },
   };
 }
 
 /** Holds a sender to its number of messages and bytes a second, by not reading on. */
 function createPagePace(
-  { clock }: ConnectionDeps,
+  { clock, allowance }: ConnectionDeps,
   reading: ReturnType<typeof createReading>,
 ): (bytes: number) => void {
+  const { messagesPerSecond, bytesPerSecond } = allowance;
   const messages = createPace(
-    { perSecond: LIMITS.messagesPerSecond, burst: LIMITS.messagesBurst },
+    { perSecond: messagesPerSecond, burst: Math.max(LIMITS.messagesBurst, messagesPerSecond) },
     clock,
   );
-  const bytes = createPace({ perSecond: LIMITS.bytesPerSecond, burst: LIMITS.bytesBurst }, clock);
+  const bytes = createPace(
+    { perSecond: bytesPerSecond, burst: Math.max(LIMITS.bytesBurst, bytesPerSecond) },
+    clock,
+  );
   return (length) => {
     messages.take(1);
     bytes.take(length);

@@ -1,6 +1,6 @@
 import type { BlockList } from "node:net";
 import { resolve } from "node:path";
-import { ADDRESS_LIMITS } from "../shared/limits";
+import { ADDRESS_LIMITS, LIMITS, type PageAllowance } from "../shared/limits";
 import type { AddressAllowance } from "./access/address-limits";
 import { readProxies } from "./access/client-address";
 import type { HealthPort } from "./health";
@@ -21,6 +21,8 @@ export interface Env {
   readonly trustedProxies: BlockList;
   /** What one address may have and do. */
   readonly allowance: AddressAllowance;
+  /** What one page may send a second. */
+  readonly pageAllowance: PageAllowance;
   /** Loopback port of /livez, /readyz and /metrics; null: none. */
   readonly health: HealthPort | null;
   /** Serve the pages too; off for a hub alone. */
@@ -41,6 +43,10 @@ export function readEnv(from: Readonly<Record<string, string | undefined>>): Env
       sockets: countIn(from, "ADDRESS_SOCKETS", ADDRESS_LIMITS.sockets),
       requestsPerMinute: countIn(from, "ADDRESS_REQUESTS", ADDRESS_LIMITS.requestsPerMinute),
       sheetsPerHour: countIn(from, "ADDRESS_SHEETS", ADDRESS_LIMITS.sheetsPerHour),
+    },
+    pageAllowance: {
+      messagesPerSecond: countIn(from, "PAGE_MESSAGES", LIMITS.messagesPerSecond),
+      bytesPerSecond: countIn(from, "PAGE_BYTES", LIMITS.bytesPerSecond),
     },
     health: healthIn(from, "HEALTH_PORT"),
     pages: switchIn(from, "HEELSTRIP_PAGES", true),

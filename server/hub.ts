@@ -1,7 +1,7 @@
 import type { WebSocket } from "ws";
 import { CLOSE } from "../shared/close-code";
 import { encodeGoing } from "../shared/hub-message";
-import { HUB_LIMITS, LIMITS } from "../shared/limits";
+import { HUB_LIMITS, LIMITS, type PageAllowance } from "../shared/limits";
 import type { SheetId } from "../shared/sheet-id";
 import { createAccessWatch } from "./access/watch-access";
 import { createClaims } from "./claims";
@@ -51,6 +51,7 @@ export interface HubDeps {
   readonly instance: string;
   readonly prepareDocument: PrepareDocument;
   readonly notices?: Notices;
+  readonly pageAllowance?: PageAllowance;
   readonly roomLingerMs?: number;
   /** How long pages that were told that the hub goes may still hand over what they hold. */
   readonly graceMs?: number;
@@ -148,6 +149,7 @@ export function createHub(deps: HubDeps): Hub {
         ...{ socket, visitor, clock, claims, notices, instance },
         number: ++numbers,
         disk: disks.of,
+        allowance: deps.pageAllowance ?? LIMITS,
       });
       connections.add(connection);
       socket.once("close", () => {

@@ -5,7 +5,7 @@ import { type AddressInfo, BlockList } from "node:net";
 import { join } from "node:path";
 import type { Duplex } from "node:stream";
 import { WebSocketServer } from "ws";
-import { ADDRESS_LIMITS, HUB_LIMITS } from "../shared/limits";
+import { ADDRESS_LIMITS, HUB_LIMITS, type PageAllowance } from "../shared/limits";
 import { type AddressAllowance, createAddressLimits } from "./access/address-limits";
 import type { ProxyTrust } from "./access/client-address";
 import { type Address, isOverTls } from "./access/origin";
@@ -43,6 +43,7 @@ export interface HubOptions {
   readonly trustProxy?: boolean;
   readonly trustedProxies?: BlockList;
   readonly allowance?: AddressAllowance;
+  readonly pageAllowance?: PageAllowance;
   /** The doors for the machine's own watchers; none if it is left out. */
   readonly health?: HealthPort | null;
   readonly development?: boolean;
@@ -134,13 +135,14 @@ interface Base {
 
 /** The hub, with everybody who counts and writes down what happens in it. */
 async function openHub(options: HubOptions, { store, clock, log }: Base) {
-  const { prepareDocument, roomLingerMs, graceMs } = options;
+  const { prepareDocument, pageAllowance, roomLingerMs, graceMs } = options;
   const loop = watchLoop(clock);
   const metrics = createMetrics({ figures: () => hub.figures(), clock, loop });
   const hub: Hub = createHub({
     ...{ store, clock, prepareDocument },
     instance: randomBytes(6).toString("base64url"),
     notices: noticesFor(metrics.notices, logNotices(log)),
+    ...(pageAllowance === undefined ? {} : { pageAllowance }),
     ...(roomLingerMs === undefined ? {} : { roomLingerMs }),
     ...(graceMs === undefined ? {} : { graceMs }),
   });

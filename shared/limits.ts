@@ -45,6 +45,9 @@ export const PICTURE_LIMITS = {
   filePixels: 100_000_000,
 } as const;
 
+/** What one page may send a second: messages, and bytes. */
+export type PageAllowance = Pick<Limits, "messagesPerSecond" | "bytesPerSecond">;
+
 export type Limits = { readonly [Name in keyof typeof LIMITS]: number };
 
 /**

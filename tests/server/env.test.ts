@@ -41,10 +41,12 @@ describe("the environment", () => {
     const env = readEnv({
       HEALTH_PORT: "off",
       ADDRESS_SOCKETS: "12",
+      PAGE_MESSAGES: "1000",
       TRUSTED_PROXIES: "10.0.0.0/8",
     });
     expect(env.health).toBeNull();
     expect(env.allowance.sockets).toBe(12);
+    expect(env.pageAllowance).toEqual({ messagesPerSecond: 1000, bytesPerSecond: 1024 * 1024 });
     expect(env.trustedProxies.check("10.1.2.3")).toBe(true);
     expect(env.trustedProxies.check("11.1.2.3")).toBe(false);
   });
