@@ -153,7 +153,7 @@ module.exports = {
   ],
   options: {
     doNotFollow: { path: "node_modules" },
-    exclude: { path: "^(tests/bench/node_modules|[.]next|dist)/" },
+    exclude: { path: "^(tests/bench/peers/node_modules|[.]next|dist)/" },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: "tsconfig.json" },
     enhancedResolveOptions: {

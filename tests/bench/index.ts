@@ -13,7 +13,7 @@ const BENCHES = {
   between: "benchBetween",
   ink: "benchInk",
   pen: "benchPen",
-  latency: "benchLatency",
+  hub: "benchHub",
   weight: "benchWeight",
   print: "benchPrint",
   marking: "benchMarking",

@@ -8,6 +8,7 @@ const PROJECT = fileURLToPath(new URL("../..", import.meta.url));
 /** The server in a process of its own, as it is started for people, without its pages. */
 export interface HubProcess {
   readonly url: string;
+  readonly pid: number;
   /** Ends it and says how it ended: an exit code or the signal's name. */
   end(signal: "SIGKILL" | "SIGTERM"): Promise<number | string | null>;
   /** What it has written to its error output so far. */
@@ -19,12 +20,20 @@ export function startHubProcess(dataDir: string): Promise<HubProcess> {
   return startProcess("server/main.ts", { DATA_DIR: dataDir, HEELSTRIP_PAGES: "off" });
 }
 
-/** Any server of ours that says its address on its first lines. */
-export async function startProcess(
+/** Any server of ours that says its address on its first lines, from its source. */
+export function startProcess(
   file: string,
   env: Readonly<Record<string, string>> = {},
 ): Promise<HubProcess> {
-  const child = spawn(process.execPath, ["--import", "tsx", file], {
+  return startNode(["--import", "tsx", file], env);
+}
+
+/** The same, of what Node runs by itself. */
+export async function startNode(
+  args: readonly string[],
+  env: Readonly<Record<string, string>> = {},
+): Promise<HubProcess> {
+  const child = spawn(process.execPath, args, {
     cwd: PROJECT,
     env: { ...process.env, PORT: "0", HOST: "127.0.0.1", ...env },
     stdio: ["ignore", "pipe", "pipe"],
@@ -38,6 +47,7 @@ export async function startProcess(
   const errors = () => complaints.join("");
   return {
     errors,
+    pid: child.pid ?? 0,
     url: await addressOf(child, ended, errors),
     async end(signal) {
       child.kill(signal);

@@ -1,0 +1,59 @@
+import { burst } from "./load/burst";
+import { CONFIGS } from "./load/config";
+import { join } from "./load/join";
+import { judge } from "./load/judge";
+import { paced } from "./load/paced";
+import type { Figures, Round } from "./load/round";
+import { slow } from "./load/slow";
+import { type Row, tableOf } from "./load/table";
+import { ensurePeers, type Served, serve, TARGETS, type Target } from "./load/targets";
+
+const ROUNDS = 3;
+const PACED_SECONDS = 6;
+const BURST_SECONDS = 5;
+
+/** What is measured, in this order. */
+const SCENARIOS: Readonly<Record<string, (server: Served) => Promise<Figures>>> = {
+  ...Object.fromEntries(
+    CONFIGS.flatMap((config) => [
+      [`${config.name} paced`, (server: Served) => paced(server, config, PACED_SECONDS)],
+      [`${config.name} burst`, (server: Served) => burst(server, config, BURST_SECONDS)],
+    ]),
+  ),
+  join,
+  slow,
+};
+
+/**
+ * The hub beside a bare relay, which passes frames on unread, and beside y-websocket's server in
+ * memory, which stores nothing and asks nobody who he is: one after another in every round, each in a
+ * process of its own and fresh for each measurement. `npm run build` comes first.
+ *
+ * Ratios mean something on any machine; milliseconds on a quiet one alone, and they hold our own event
+ * loop, too, which is why the relay is there.
+ */
+export async function benchHub(): Promise<Row[]> {
+  await ensurePeers();
+  const rounds: Round[] = [];
+  for (let round = 1; round <= ROUNDS; round++) rounds.push(await measureRound(round));
+  return [...tableOf(rounds), ...judge(rounds)];
+}
+
+/** Scenario by scenario, so that each server is measured next to the others. */
+async function measureRound(number: number): Promise<Round> {
+  const round = new Map<string, Map<Target, Figures>>();
+  for (const [scenario, measure] of Object.entries(SCENARIOS)) {
+    const measured = new Map<Target, Figures>();
+    for (const target of TARGETS) {
+      const server = await serve(target);
+      try {
+        measured.set(target, await measure(server));
+      } finally {
+        await server.stop();
+      }
+      console.error(`${number} ${scenario} ${target}: ${JSON.stringify(measured.get(target))}`);
+    }
+    round.set(scenario, measured);
+  }
+  return round;
+}
