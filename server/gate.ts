@@ -1,6 +1,8 @@
+import * as decoding from "lib0/decoding";
 import * as Y from "yjs";
 import type { RefusalCode } from "../shared/hub-message";
 import { foreignPart } from "./gate-content";
+import { contradicts } from "./gate-repeats";
 
 /** What came of looking at an update. */
 export type Verdict =
@@ -38,6 +40,9 @@ export function judge(
 ): Verdict {
   const decoded = decode(update);
   if (decoded === null) return refuse("damaged", "the update cannot be read to its end");
+  if (!isOrderly(decoded, placesIn(update))) {
+    return refuse("damaged", "no document writes an update like this");
+  }
   for (const struct of decoded.structs) {
     const foreign = foreignPart(struct, roots);
     if (foreign !== null) return refuse("content", `a sheet's document holds ${foreign}`);
@@ -50,6 +55,9 @@ export function judge(
   const claims = writers.filter((client) => ownerOf(client) === undefined);
   if (writers.some((client) => (ownerOf(client) ?? device) !== device)) {
     return refuse("owner", "the update goes on under another device's client id");
+  }
+  if (decoded.structs.some((struct) => contradicts(doc, struct))) {
+    return refuse("owner", "the update says otherwise what is known under its client id");
   }
   return { fit: true, news: writers.length > 0 || deletesNews(doc, decoded), claims };
 }
@@ -66,6 +74,23 @@ function decode(update: Uint8Array): Decoded | null {
   }
 }
 
+/**
+ * Every struct has a length, and each client has one place in the update. No document writes it otherwise,
+ * and the library that applies it relies on it: of a client's places it keeps the last alone, and of two
+ * structs that begin at one clock it may find the wrong one.
+ */
+function isOrderly({ structs }: Decoded, places: number): boolean {
+  const clients = structs.map(({ id }) => id.client);
+  const runs = clients.filter((client, index) => client !== clients[index - 1]);
+  const isOnce = runs.length === places && new Set(runs).size === places;
+  return isOnce && structs.every(({ length }) => length > 0);
+}
+
+/** How many clients have a place in the update, as its first number says. */
+function placesIn(update: Uint8Array): number {
+  return decoding.readVarUint(decoding.createDecoder(update));
+}
+
 /** How far every client would be known afterwards; null where a client's clocks leave a gap. */
 function stateAfter(doc: Y.Doc, { structs }: Decoded): ((client: number) => number) | null {
   const known = new Map<number, number>();
@@ -78,13 +103,17 @@ function stateAfter(doc: Y.Doc, { structs }: Decoded): ((client: number) => numb
   return (client) => known.get(client) ?? Y.getState(doc.store, client);
 }
 
-/** Does all that the update refers to exist, in the document or in the update itself? */
+/** Does all that the update refers to exist, in the document or in the update itself, and before it? */
 function isGrounded({ structs, ds }: Decoded, known: (client: number) => number): boolean {
-  const exists = (id: Y.ID | null) => id === null || id.clock < known(id.client);
   for (const struct of structs) {
     if (!(struct instanceof Y.Item)) continue;
-    if (!exists(struct.origin) || !exists(struct.rightOrigin)) return false;
-    if (struct.parent instanceof Y.ID && !exists(struct.parent)) return false;
+    const { origin, rightOrigin, parent } = struct;
+    const { client, clock } = struct.id;
+    // An item that stands on itself, or on what its own client says after it, could not be put anywhere.
+    const exists = (id: Y.ID | null) =>
+      id === null || id.clock < (id.client === client ? clock : known(id.client));
+    if (!exists(origin) || !exists(rightOrigin)) return false;
+    if (parent instanceof Y.ID && !exists(parent)) return false;
   }
   for (const [client, deletes] of ds.clients) {
     const upTo = known(client);

@@ -103,6 +103,47 @@ describe("what a document takes", () => {
     await ben.until(() => ben.strokes().includes("second"));
   });
 
+  it.each([
+    ["another stroke", (map: Y.Map<unknown>) => map.set("other", 1)],
+    ["the same stroke with other ink", (map: Y.Map<unknown>) => map.set("first", 2)],
+    ["bytes in place of a value", (map: Y.Map<unknown>) => map.set("first", Uint8Array.of(1))],
+    ["a map in place of a value", (map: Y.Map<unknown>) => map.set("first", new Y.Map())],
+  ])(
+    "is said once: %s at the same place is refused, from the same device too",
+    async (_what, say) => {
+      const said = (write: typeof say) => changeOf(7, (doc) => write(doc.getMap("strokes")));
+      const first = said((map) => map.set("first", 1));
+      expect(await offer(anna, first)).toBeNull();
+      const copy = await open("owner");
+      expect(await offer(copy, first)).toBeNull();
+      expect(await offer(copy, said(say))).toBe("owner");
+      expect(copy.saved).toBe(copy.sent - 1); // what is nowhere is not called saved
+      await copy.close();
+    },
+  );
+
+  it("is said once, also where the first of two stands behind another stroke", async () => {
+    const base = changeOf(7, (doc) => {
+      doc.getMap("strokes").set("one", 1);
+      doc.getMap("strokes").set("two", 1);
+    });
+    expect(await offer(anna, base)).toBeNull();
+    const over = (key: string) => changeOf(7, (doc) => doc.getMap("strokes").set(key, 2), base);
+    expect(await offer(anna, over("one"))).toBeNull();
+    expect(await offer(anna, over("one"))).toBeNull();
+    expect(await offer(anna, over("two"))).toBe("owner");
+  });
+
+  it("may be repeated by whoever still has what was deleted since", async () => {
+    const drawn = changeOf(7, (doc) => doc.getMap("strokes").set("gone", new Uint8Array(9)));
+    expect(await offer(anna, drawn)).toBeNull();
+    await ben.until(() => ben.strokes().includes("gone"));
+    ben.doc.getMap("strokes").delete("gone");
+    await ben.allSaved();
+    expect(await offer(anna, drawn)).toBeNull();
+    expect(await offer(ben, Y.encodeStateAsUpdate(ben.doc))).toBeNull();
+  });
+
   it("lets a device delete what another one drew", async () => {
     const first = changeOf(7, (doc) => doc.getMap("strokes").set("first", 1));
     expect(await offer(anna, first)).toBeNull();
