@@ -6,7 +6,7 @@ import { Button } from "../_controls";
 import { people } from "../_words";
 import styles from "./links.module.css";
 import form from "./people-form.module.css";
-import { sortLinks } from "./sort-links";
+import { opensAt, sortLinks } from "./sort-links";
 
 /** The links; or that they are on their way, or did not come. */
 export type LinksRead = readonly LinkListed[] | "reading" | "unread";
@@ -47,10 +47,11 @@ interface RowsProps extends RowActs {
 
 function Rows({ links, ...acts }: RowsProps) {
   if (links.length === 0) return <p className={form.hint}>{people.invite.none}</p>;
+  const now = Date.now();
   return (
     <ul>
-      {sortLinks(links).map((link) => (
-        <LinkRow key={link.link} link={link} {...acts} />
+      {sortLinks(links, now).map((link) => (
+        <LinkRow key={link.link} link={link} isOpen={opensAt(link, now)} {...acts} />
       ))}
     </ul>
   );
@@ -58,13 +59,13 @@ function Rows({ links, ...acts }: RowsProps) {
 
 interface LinkRowProps extends RowActs {
   readonly link: LinkListed;
+  readonly isOpen: boolean;
 }
 
-function LinkRow({ link, onRevoke, onChangeRole }: LinkRowProps) {
+function LinkRow({ link, isOpen, onRevoke, onChangeRole }: LinkRowProps) {
   const [asking, setAsking] = useState(false);
   const words = people.invite;
   const role = people.role[link.role];
-  const isOpen = link.revokedAt === null && !hasEnded(link, Date.now());
   return (
     <li className={styles.link} data-closed={!isOpen}>
       <div className={styles.linkSaid}>
@@ -112,10 +113,6 @@ function LinkRow({ link, onRevoke, onChangeRole }: LinkRowProps) {
       )}
     </li>
   );
-}
-
-function hasEnded({ expiresAt }: LinkListed, now: number): boolean {
-  return expiresAt !== null && expiresAt <= now;
 }
 
 /** When it was made or closed, when it ends, and when somebody last came by it. */
