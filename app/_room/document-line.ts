@@ -72,6 +72,8 @@ export interface DocumentLine {
   doingAgain(run: () => void): void;
   /** All work that is not saved, as plain values. The line is closed first. */
   setAside(): readonly KeptWork[];
+  /** All work that is not saved, as it is in the drawer, where it stays. The door is shut. */
+  takeUnsaved(): readonly KeptWork[];
   /** This browser is not let in any more: the line is not tried again. */
   shutOut(): void;
   close(): void;
@@ -197,7 +199,10 @@ export function openDocumentLine(
   };
   hear[MESSAGE.refused] = (_reply, frame) => {
     // The first that was refused is what the later ones were built on.
-    if (state.get().refused === null) patch({ refused: readRefused(frame) });
+    if (state.get().refused !== null) return;
+    const refused = readRefused(frame);
+    ledger.refused(refused);
+    patch({ refused });
   };
   hear[MESSAGE.storage] = (_reply, frame) => patch({ storage: readStorage(frame).state });
   hear[MESSAGE.role] = (_reply, frame) => patch({ role: readRole(frame) });
@@ -237,7 +242,14 @@ export function openDocumentLine(
     },
     setAside() {
       provider.disconnect();
-      return [...arrivals, ...aside, ...ledger.setAside(state.get().refused)];
+      return [...arrivals, ...aside, ...ledger.setAside()];
+    },
+    takeUnsaved() {
+      const taken = [...arrivals, ...aside, ...ledger.takeAll()];
+      arrivals = [];
+      aside = [];
+      if (taken.length > 0) count();
+      return taken;
     },
     shutOut() {
       provider.disconnect();

@@ -5,6 +5,13 @@ interface Entry {
   work: KeptWork;
   /** The update frame that handed it over; null while none has on this connection. */
   frame: number | null;
+  /** The hub refused its frame, which held so many things. */
+  blamed: number;
+}
+
+interface Refusal {
+  readonly frame: number;
+  readonly code: RefusalCode;
 }
 
 /** What was done in one document and is not known to be saved, in order. */
@@ -18,18 +25,23 @@ export interface Ledger {
   /** The hub has committed so many frames; answers what that saves. */
   saved(frames: number): readonly KeptWork[];
   all(): readonly KeptWork[];
+  /** All of it, once: nothing waits any more. */
+  takeAll(): readonly KeptWork[];
   /** Something has not been handed over. */
   hasUnsent(): boolean;
-  /** What becomes of everything here after the hub refused a frame, or the document became void. */
-  setAside(refused: { readonly frame: number; readonly code: RefusalCode } | null): KeptWork[];
+  /** The hub refused a frame: whose fault that is must be known before the line falls and frames are forgotten. */
+  refused(refusal: Refusal): void;
+  /** What becomes of everything here, now that a frame was refused or the document is void. */
+  setAside(): KeptWork[];
 }
 
 export function createLedger(): Ledger {
   let entries: Entry[] = [];
+  let code: RefusalCode | null = null;
   return {
     add(work, frame) {
       entries = entries.filter((entry) => keyText(entry.work.key) !== keyText(work.key));
-      entries.push({ work, frame });
+      entries.push({ work, frame, blamed: 0 });
     },
     answered(frame) {
       for (const entry of entries) entry.frame ??= frame;
@@ -44,12 +56,21 @@ export function createLedger(): Ledger {
       return saved.map(({ work }) => work);
     },
     all: () => entries.map(({ work }) => work),
+    takeAll() {
+      const taken = entries.map(({ work }) => work);
+      entries = [];
+      return taken;
+    },
     hasUnsent: () => entries.some(({ frame }) => frame === null),
-    setAside(refused) {
-      const together = entries.filter(({ frame }) => frame === refused?.frame).length;
-      return entries.map(({ work, frame }) => {
-        const lost = refused !== null && isLost(refused, { work, frame }, together);
-        return { ...work, update: null, lost: lost ? refused.code : null };
+    refused(refusal) {
+      const held = entries.filter(({ frame }) => frame === refusal.frame);
+      for (const entry of held) entry.blamed = held.length;
+      code = refusal.code;
+    },
+    setAside() {
+      return entries.map((entry) => {
+        const lost = code !== null && isLost(code, entry);
+        return { ...entry.work, update: null, lost: lost ? code : null };
       });
     },
   };
@@ -64,14 +85,10 @@ const FOR_WORK: ReadonlySet<RefusalCode> = new Set(["content", "size"]);
  * Is work lost to the sheet, or may it be done again? As PROTOCOL.md has it, code by code; whatever was
  * refused once when it was done again is not tried a third time.
  */
-function isLost(
-  { frame: refused, code }: { readonly frame: number; readonly code: RefusalCode },
-  { work, frame }: Entry,
-  together: number,
-): boolean {
+function isLost(code: RefusalCode, { work, blamed }: Entry): boolean {
   if (FOR_ALL.has(code)) return true;
-  if (frame !== refused) return false;
+  if (blamed === 0) return false;
   // Hours of work in one answer may be too large together, and fit one by one.
-  if (FOR_WORK.has(code)) return together === 1 || work.again;
+  if (FOR_WORK.has(code)) return blamed === 1 || work.again;
   return work.again;
 }

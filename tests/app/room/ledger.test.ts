@@ -34,13 +34,29 @@ describe("the ledger of what is not saved", () => {
   });
 });
 
+describe("work whose door was shut", () => {
+  it("is given out once, as it was done, and waits for nothing any more", () => {
+    const ledger = createLedger();
+    ledger.add(work(1), 2);
+    ledger.add(work(2), null);
+    const taken = ledger.takeAll();
+    expect(numbers(taken)).toEqual([1, 2]);
+    expect(taken.every(({ update, lost }) => update !== null && lost === null)).toBe(true);
+    expect(ledger.all()).toEqual([]);
+    expect(ledger.hasUnsent()).toBe(false);
+    expect(ledger.takeAll()).toEqual([]);
+  });
+});
+
 describe("work after a refusal", () => {
   const refused = (code: RefusalCode, more: Partial<KeptWork> = {}) => {
     const ledger = createLedger();
     ledger.add(work(1), 2);
     ledger.add(work(2, more), 3);
     ledger.add(work(3), 4);
-    return ledger.setAside({ frame: 3, code });
+    ledger.refused({ frame: 3, code });
+    ledger.lineFell(); // as it does before anything is set aside
+    return ledger.setAside();
   };
   const lost = (works: readonly KeptWork[]) => works.map(({ lost: why }) => why);
 
@@ -69,12 +85,13 @@ describe("work after a refusal", () => {
     const ledger = createLedger();
     for (const number of [1, 2, 3]) ledger.add(work(number), null);
     ledger.answered(1);
-    expect(lost(ledger.setAside({ frame: 1, code: "size" }))).toEqual([null, null, null]);
+    ledger.refused({ frame: 1, code: "size" });
+    expect(lost(ledger.setAside())).toEqual([null, null, null]);
   });
 
   it("is all done again in a sheet that was put back", () => {
     const ledger = createLedger();
     ledger.add(work(1), 2);
-    expect(lost(ledger.setAside(null))).toEqual([null]);
+    expect(lost(ledger.setAside())).toEqual([null]);
   });
 });
