@@ -12,19 +12,25 @@ const BoardRoom = dynamic(() => import("../_strip/board-room").then((m) => m.Boa
   loading: () => <Notice title={door.asking} busy />,
 });
 
+/** Yjs again, to read what lies here. */
+const KeptHere = dynamic(() => import("../_strip/kept-here").then((m) => m.KeptHere), {
+  ssr: false,
+});
+
 /** Stands between the link and the board: lets in, or says why not and whom to ask. */
 export function SheetDoor({ sheetId }: { readonly sheetId: string }) {
   const [entry, setEntry] = useState<Entry | null>(null);
   const ask = useCallback(() => void comeIn(sheetId).then(setEntry), [sheetId]);
   useEffect(ask, [ask]);
   if (entry === null) return <Notice title={door.asking} busy />;
+  const kept = <KeptHere sheetId={sheetId} />;
   switch (entry.kind) {
     case "open":
       return <BoardRoom sheetId={sheetId} role={entry.role} />;
     case "bad-link":
-      return <Notice title={door.badLinkTitle} body={door.badLinkBody} />;
+      return <Notice title={door.badLinkTitle} body={door.badLinkBody} more={kept} />;
     case "closed":
-      return <Notice title={door.closedTitle} body={door.closedBody} />;
+      return <Notice title={door.closedTitle} body={door.closedBody} more={kept} />;
     case "unreachable":
       return (
         <Notice title={door.unreachableTitle} body={door.unreachableBody}>

@@ -7,20 +7,36 @@ export interface StateWords {
   readonly why: string;
 }
 
-/** Someone who only looks has no ink to be told about while all is well. */
+/**
+ * Someone who only looks has no ink to be told about while all is well.
+ *
+ * @param unsaved the door was shut before the hub had everything
+ */
 export function stateWords(
   state: InkState,
   role: Role,
   shutBy: ShutCause | null = null,
+  unsaved = false,
 ): StateWords {
-  const allWell = state === "saved" || state === "saving";
+  const allWell = state === "saved" || state === "saving" || state === "in-hand";
   if (allWell && (role === "view" || role === "critique")) return people.looksOnly[role];
-  return saying(state, shutBy);
+  const said = saying(state, shutBy);
+  if (state !== "shut" || !unsaved) return said;
+  return { words: people.shutUnsaved.words(said.words), why: people.shutUnsaved.why(said.why) };
 }
 
 /** States in which ink is at risk, or would be if more were drawn. */
 const AT_RISK: ReadonlySet<InkState> = new Set([
   ...(["not-saved", "kept", "unwritten", "unwritten-kept", "offline", "refused", "shut"] as const),
+]);
+
+/** On the way from one state to another, or with a pen down: what was last told of still holds. */
+export function isPassing(state: InkState): boolean {
+  return PASSING.has(state);
+}
+
+const PASSING: ReadonlySet<InkState> = new Set([
+  ...(["opening", "saving", "in-hand", "in-hand-unsaved"] as const),
 ]);
 
 /**

@@ -12,10 +12,11 @@ export function StateLine() {
   const state = useStoreValue(room.ink);
   const role = useStoreValue(room.role);
   const shutBy = useStoreValue(room.shutBy);
+  const unsaved = (useStoreValue(room.told)?.lost.length ?? 0) > 0;
   const [told, setTold] = useState(false);
   const whyId = useId();
   const spoken = useSpokenChange(state, shutBy);
-  const { words, why } = stateWords(state, role, shutBy);
+  const { words, why } = stateWords(state, role, shutBy, unsaved);
   const looks = state === "saved" && (role === "view" || role === "critique");
   return (
     <div className={styles.hold} onPointerLeave={() => setTold(false)}>

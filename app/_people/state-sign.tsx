@@ -3,6 +3,8 @@ import styles from "./state.module.css";
 
 const PATHS: Record<InkState | "looks", string> = {
   saved: "M3 8.5 6.5 12 13 4.5",
+  "in-hand": "M3 13 4 10 11 3 13 5 6 12Z",
+  "in-hand-unsaved": "M3 13 4 10 11 3 13 5 6 12Z",
   saving: "M8 2.5v4M8 9.5v4M2.5 8h4M9.5 8h4",
   opening: "M8 2.5v4M8 9.5v4M2.5 8h4M9.5 8h4",
   "not-saved": "M8 2 15 14H1ZM8 6.5v3.5M8 12v.2",

@@ -1,11 +1,12 @@
-export { type InkState, takesInk } from "./ink-state";
+export type { InkState } from "./ink-state";
 export { keepSheetOpen } from "./keep-sheet-open";
+export { openOwnDrawer } from "./local/own-drawer";
 export { HUES, type Me } from "./me";
 export type { Room } from "./open-room";
 export type { Person, Pointer } from "./people";
 export { freshEntryId, freshPanelId, freshStrokeId } from "./random-id";
 export type { FallenWhy, Tally, Told } from "./set-aside";
-export { tallyOf } from "./set-aside";
+export { sheetOf, tallyOf } from "./set-aside";
 export type { ShutCause } from "./shut-cause";
 export type { Store } from "./store";
 export {
@@ -19,4 +20,5 @@ export {
   useSheet,
   useSkipped,
   useStoreValue,
+  useTakesInk,
 } from "./use-room";

@@ -1,6 +1,6 @@
 import type { Role } from "../../shared/role";
-import { openDrawer } from "./local/drawer";
-import { openLocalCopy } from "./local/local-copy";
+import { askToKeep } from "./local/ask-to-keep";
+import { openOwnDrawer } from "./local/own-drawer";
 import { openRoom, type Room, type RoomOptions } from "./open-room";
 
 /** A room that falls again and again is opened ever later: our own choice, no source. */
@@ -19,8 +19,7 @@ export function keepSheetOpen(
   firstRole: Role,
   onRoom: (room: Room) => void,
 ): () => void {
-  const page = crypto.getRandomValues(new Uint32Array(2)).join("-");
-  const drawer = openDrawer({ sheet: sheetId, page, copy: openLocalCopy() });
+  const drawer = openOwnDrawer(sheetId);
   let timer: ReturnType<typeof setTimeout> | null = null;
   let waitMs: number = AGAIN_MS.least;
 
@@ -28,6 +27,7 @@ export function keepSheetOpen(
     const room = openRoom({ sheetId, drawer, ...options });
     const look = () => {
       if (room.ink.get() === "saved") waitMs = AGAIN_MS.least;
+      if (room.ink.get() === "kept") askToKeep();
       if (room.fallen.get() === null || room.review.held.get() || timer !== null) return;
       timer = setTimeout(renew, waitMs);
       waitMs = Math.min(AGAIN_MS.most, waitMs * 2 + AGAIN_MS.more);

@@ -16,7 +16,7 @@ import type { Drawer } from "./local/drawer";
 import type { KeptWork } from "./local/kept-work";
 import { openPeople, type People } from "./people";
 import { openReviewDesk, type ReviewDesk } from "./review-desk";
-import { doSetAsideAgain, type FallenWhy, sheetWith, type Told } from "./set-aside";
+import { doSetAsideAgain, type FallenWhy, sheetWith, type Told, toldOfShut } from "./set-aside";
 import { type ShutCause, shutCauseOf } from "./shut-cause";
 import { createStore, type Store } from "./store";
 import { askWayIn } from "./way-in";
@@ -90,6 +90,11 @@ export function openRoom(options: RoomOptions): Room {
     ready.set(true);
     told.set(doSetAsideAgain({ drawing, critique, lines, drawer, role: role.get(), fellBy }));
   };
+  /** Nothing is handed over any more: what waits stays in the drawer, and is offered as a file. */
+  const tellShut = () => {
+    const left = both.flatMap((line) => line.takeUnsaved());
+    if (left.length > 0) told.set(toldOfShut(told.get(), left));
+  };
   const follow = () => {
     const states = both.map((line) => line.state.get());
     role.set(states[0]?.role ?? role.get());
@@ -99,12 +104,15 @@ export function openRoom(options: RoomOptions): Room {
     else if (refused !== null && fallen.get() === null) fallen.set(refused.code);
     const code = states.find(({ closed }) => closed !== null)?.closed ?? null;
     shutBy.set(code === null ? null : shutCauseOf(code));
-    ink.set(sheetInkState(states, { everSynced: ready.get(), lost: hasLost(told.get()) }));
+    if (code !== null) tellShut();
+    const inHand = review.held.get();
+    ink.set(sheetInkState(states, { everSynced: ready.get(), lost: hasLost(told.get()), inHand }));
   };
-  const stops = [...both.map(({ state }) => state), told].map((store) => store.subscribe(follow));
+  const followed = [...both.map(({ state }) => state), told, review.held];
+  const stops = followed.map((store) => store.subscribe(follow));
   const warn = (leaving: BeforeUnloadEvent) => {
-    const states = both.map((line) => line.state.get());
-    if (hasLost(told.get()) || states.some(leavesUnsaved)) leaving.preventDefault();
+    const unsaved = both.some((line) => leavesUnsaved(line.state.get()));
+    if (unsaved || hasLost(told.get()) || review.held.get()) leaving.preventDefault();
   };
   window.addEventListener("beforeunload", warn);
 

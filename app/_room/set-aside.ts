@@ -1,4 +1,11 @@
-import { type Change, doAgain, type HandedSheet, handOverChanges } from "../../lib/sheet";
+import {
+  type Change,
+  defaultBrief,
+  doAgain,
+  type HandedSheet,
+  handOverChanges,
+  layOut,
+} from "../../lib/sheet";
 import type { DocumentName } from "../../shared/document-name";
 import type { RefusalCode } from "../../shared/hub-message";
 import { mayWrite, type Role } from "../../shared/role";
@@ -6,6 +13,7 @@ import type { DocumentLine } from "./document-line";
 import type { Drawer } from "./local/drawer";
 import { byKey, type KeptWork, type LostWhy } from "./local/kept-work";
 import type { Room } from "./open-room";
+import { freshPanelId } from "./random-id";
 
 /** Why a document was opened afresh: the hub refused a change, or put the sheet back to an older state. */
 export type FallenWhy = RefusalCode | "generation";
@@ -70,6 +78,16 @@ export function doSetAsideAgain({ lines, drawer, role, fellBy, ...docs }: AgainD
   return { why: fellBy, doneAgain: tallyOf(done), lost };
 }
 
+/** What waited when the door was shut, added to what was told before. In the drawer it stays as it was. */
+export function toldOfShut(before: Told | null, left: readonly KeptWork[]): Told {
+  const lost = left.map((work): KeptWork => ({ ...work, lost: work.lost ?? "shut" }));
+  return {
+    why: before?.why ?? null,
+    doneAgain: before?.doneAgain ?? tallyOf([]),
+    lost: [...(before?.lost ?? []), ...lost],
+  };
+}
+
 /** Counts what work is made of; what was done to one thing many times counts once. */
 export function tallyOf(work: readonly KeptWork[]): Tally {
   const seen = { strokes: new Set(), marks: new Set(), entries: new Set(), others: new Set() };
@@ -91,6 +109,12 @@ export function tallyOf(work: readonly KeptWork[]): Tally {
   return {
     ...{ strokes: strokes.size, marks: marks.size, entries: entries.size, others: others.size },
   };
+}
+
+/** What lies in the drawer of a sheet that does not open, on a strip of its own. */
+export function sheetOf(title: string, work: readonly KeptWork[]): HandedSheet {
+  const { head } = layOut({ ...defaultBrief, title }, freshPanelId);
+  return sheetWith({ head, panels: [], onPurpose: [] }, work);
 }
 
 /** A sheet with work on it that it could not take. */

@@ -71,5 +71,12 @@ export function useMayCritique(): boolean {
 function useMayWrite(document: DocumentName): boolean {
   const room = useRoom();
   const may = mayWrite(useStoreValue(room.role), document);
-  return takesInk(useStoreValue(room.ink)) && may;
+  return useTakesInk() && may;
+}
+
+/** Is what is drawn from now on worth drawing? Repaints when that changes, not with every stroke. */
+export function useTakesInk(): boolean {
+  const { ink } = useRoom();
+  const read = () => takesInk(ink.get());
+  return useSyncExternalStore(ink.subscribe, read, read);
 }

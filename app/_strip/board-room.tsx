@@ -6,6 +6,7 @@ import { stateWords } from "../_people";
 import { keepSheetOpen, type Room, RoomContext, useStoreValue } from "../_room";
 import { createWorkspace, WorkspaceContext, type WorkspaceStore } from "../_workspace";
 import { Board } from "./board";
+import { KeptHere } from "./kept-here";
 import { Skeleton } from "./skeleton";
 
 export interface BoardRoomProps {
@@ -44,5 +45,7 @@ function WhenReady({ room }: { readonly room: Room }) {
   if (ready) return <Board />;
   if (shutBy === null) return <Skeleton />;
   const { words, why } = stateWords("shut", room.role.get(), shutBy);
-  return <Notice title={words} body={why} />; // it shut before anything was fetched
+  return (
+    <Notice title={words} body={why} more={<KeptHere sheetId={room.sheetId} />} /> // it shut before anything was fetched
+  );
 }

@@ -4,7 +4,7 @@ import { GatherOptions } from "../_gather";
 import { JointPicker } from "../_marks";
 import { FigureButton, PassOnGroup } from "../_pass-on";
 import { PictureGroup, PictureJobLine } from "../_reference";
-import { takesInk, useMayCritique, useMayDraw, useRoom, useStoreValue } from "../_room";
+import { useMayCritique, useMayDraw, useRoom, useStoreValue, useTakesInk } from "../_room";
 import { TimeRows } from "../_time";
 import { strip } from "../_words";
 import { useWorkspace, useWorkspaceStore } from "../_workspace";
@@ -60,8 +60,9 @@ export function Tray() {
 
 /** Why there is nothing to draw with: the link's doing, or the hub takes nothing more. */
 function LookOnly() {
-  const takes = takesInk(useStoreValue(useRoom().ink));
-  return <p className={styles.lookOnly}>{takes ? strip.tray.viewOnly : strip.tray.stopped}</p>;
+  return (
+    <p className={styles.lookOnly}>{useTakesInk() ? strip.tray.viewOnly : strip.tray.stopped}</p>
+  );
 }
 
 const ONION = [

@@ -9,6 +9,14 @@ export const door = {
     "It may have been cut short when it was copied, or it has been revoked. Ask whoever sent it for a new one.",
   unreachableTitle: "The server does not answer",
   unreachableBody: "Nothing is lost. The page tries again when you ask it to.",
+  kept: {
+    label: "What lies in this browser",
+    words: (what: string) =>
+      `In this browser lies what was drawn on the sheet and never reached the server: ${what}.`,
+    where:
+      "A link to the sheet that draws, opened in this browser, still brings it onto the sheet.",
+    untitled: "walk",
+  },
   again: "Try again",
   home: "To the start page",
   notFoundTitle: "There is nothing at this address",

@@ -78,6 +78,7 @@ export const handover = {
       owner: "Another browser goes on under the same name for this page.",
       "panel-missing": "The panel that it belongs to is not on the sheet any more.",
       unreadable: "It cannot be read any more.",
+      shut: "The server did not have it yet when the door was shut. Another link to the sheet that draws, opened in this browser, still brings it onto the sheet.",
     },
     otherwise: "The server did not take it.",
     where: "It lies in this browser until you save it or throw it away.",

@@ -64,13 +64,21 @@ export const people = {
       words: "saving…",
       why: "Handed over; the hub has not yet said that it is on its disk.",
     },
+    "in-hand": {
+      words: "pen down…",
+      why: "What is under your pen is saved once you lift it. Everything before it is on the hub's disk.",
+    },
+    "in-hand-unsaved": {
+      words: "not saved, pen down",
+      why: "The line is down, or the server cannot write. What is under your pen is kept on this machine once you lift it, if this browser keeps anything; then this line says so.",
+    },
     "not-saved": {
       words: "not saved, stay on this page",
       why: "What you drew last is in this tab alone: this browser keeps nothing on this machine. It is handed over as soon as the line is back; closing the tab before that loses it.",
     },
     kept: {
       words: "offline, kept on this machine",
-      why: "What you drew last is on this machine's disk, in this browser. It is handed over as soon as the line is back, also when this page was closed meanwhile and is opened again. Until then nobody else sees it.",
+      why: "What you drew last is on this machine's disk, in this browser. It is handed over as soon as the line is back, also when this page was closed meanwhile and is opened again. Until then nobody else sees it. Stay on this page to go on: without the line the sheet cannot be opened.",
     },
     unwritten: {
       words: "not saved, stay on this page",
@@ -82,7 +90,7 @@ export const people = {
     },
     offline: {
       words: "offline, all ink so far is saved",
-      why: "The line is down. Everything drawn so far is on the hub's disk. You do not see what others draw, nor they what you draw from now on.",
+      why: "The line is down. Everything drawn so far is on the hub's disk. You do not see what others draw, nor they what you draw from now on. Stay on this page to go on: without the line the sheet cannot be opened.",
     },
     refused: {
       words: "not saved, a change was refused",
@@ -119,6 +127,11 @@ export const people = {
       why: "While the line was away, the link that brought you here was withdrawn, or the sheet was. Nothing more is saved from here; what you see can still be exported as a file. Ask the sheet's owner for another link.",
     },
   } satisfies Record<ShutCause, Said>,
+  shutUnsaved: {
+    words: (shut: string) => `not all ink saved, ${shut}`,
+    why: (why: string) =>
+      `${why} What was drawn here last never reached the hub: the note over the strip says what it is, and saves it as a file.`,
+  },
   looksOnly: {
     view: {
       words: "view only",

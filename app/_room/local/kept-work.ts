@@ -5,8 +5,8 @@ import type { RefusalCode } from "../../../shared/hub-message";
 /** The sheet first, so that a sheet's work lies together; then in the order it was done in, page by page. */
 export type WorkKey = readonly [sheet: string, at: number, number: number, page: string];
 
-/** Why work cannot be done on the sheet. */
-export type LostWhy = RefusalCode | "panel-missing" | "unreadable";
+/** Why work cannot be done on the sheet. `shut`: the door is; with another link it may be, later. */
+export type LostWhy = RefusalCode | "panel-missing" | "unreadable" | "shut";
 
 /** One thing that was done here and is not known to be on the hub's disk. */
 export interface KeptWork {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { spokenChange, stateWords } from "../../../app/_people/ink-words";
+import { isPassing, spokenChange, stateWords } from "../../../app/_people/ink-words";
 
 describe("the words of the ink's state", () => {
   it("says saved only for saved", () => {
     const others = [
       ...(["opening", "saving", "not-saved", "kept", "unwritten", "unwritten-kept"] as const),
-      ...(["offline", "refused", "shut"] as const),
+      ...(["offline", "refused", "shut", "in-hand", "in-hand-unsaved"] as const),
     ];
     expect(stateWords("saved", "draw").words).toBe("all ink saved");
     for (const state of others) {
@@ -45,6 +45,16 @@ describe("the words of a door that is shut", () => {
     }
   });
 
+  it("say first of all that not everything was saved, where it was not", () => {
+    for (const cause of causes) {
+      const { words, why } = stateWords("shut", "draw", cause, true);
+      expect(words).toMatch(/^not all ink saved/);
+      expect(words).toContain(stateWords("shut", "draw", cause).words);
+      expect(why).toMatch(/saves it as a file/);
+    }
+    expect(stateWords("saved", "draw", null, true).words).toBe("all ink saved");
+  });
+
   it("tell whose server is too old what to do", () => {
     expect(stateWords("shut", "owner", "newer-version").why).toMatch(
       /made by a newer Heelstrip; update this server to open it/,
@@ -67,6 +77,15 @@ describe("what is said aloud about the ink", () => {
     expect(spokenChange("saving", "unwritten")).toMatch(/not saved/);
     expect(spokenChange("saving", "unwritten-kept")).toMatch(/the server cannot write/);
     expect(spokenChange("unwritten", "saved")).toMatch(/writes again.*all ink saved/);
+  });
+
+  it("takes a state on the way for no end of what was told before", () => {
+    for (const state of ["opening", "saving", "in-hand", "in-hand-unsaved"] as const) {
+      expect(isPassing(state)).toBe(true);
+    }
+    for (const state of ["saved", "kept", "not-saved", "offline", "shut"] as const) {
+      expect(isPassing(state)).toBe(false);
+    }
   });
 
   it("does not call the line back before all is saved", () => {

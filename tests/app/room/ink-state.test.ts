@@ -20,8 +20,8 @@ const DRAWN_DOWN: LineState = { ...DOWN, waiting: 1, unsent: true };
 const SHUT: LineState = { ...DOWN, closed: CLOSE.revoked };
 const REFUSED: LineState = { ...SENT, refused: { frame: 4, code: "full", message: "" } };
 
-const sheet = (lines: readonly LineState[], lost = false) =>
-  sheetInkState(lines, { everSynced: true, lost });
+const sheet = (lines: readonly LineState[], lost = false, inHand = false) =>
+  sheetInkState(lines, { everSynced: true, lost, inHand });
 
 describe("what is said of one document's ink", () => {
   it("is saved only while the line is up, the exchange finished, and every frame counted", () => {
@@ -85,6 +85,24 @@ describe("two lines of one sheet", () => {
     expect(sheet([GOOD, GOOD], true)).toBe("refused");
     expect(sheet([DOWN, DOWN], true)).toBe("refused");
     expect(sheet([SHUT, SHUT], true)).toBe("shut");
+  });
+});
+
+describe("what is under a pen", () => {
+  const held = (...lines: LineState[]) => sheet(lines, false, true);
+
+  it("is never among what is called saved, or kept", () => {
+    expect(held(GOOD, GOOD)).toBe("in-hand");
+    expect(held(DOWN, DOWN)).toBe("in-hand-unsaved");
+    expect(held(DRAWN_DOWN, DOWN)).toBe("in-hand-unsaved");
+    expect(held({ ...SENT, storage: "full" }, GOOD)).toBe("in-hand-unsaved");
+  });
+
+  it("changes no word that promises nothing", () => {
+    expect(held(SENT, GOOD)).toBe("saving");
+    expect(held({ ...DRAWN_DOWN, kept: false }, DOWN)).toBe("not-saved");
+    expect(held(REFUSED, GOOD)).toBe("refused");
+    expect(held(SHUT, SHUT)).toBe("shut");
   });
 });
 
