@@ -21,13 +21,13 @@ export interface Board {
 }
 
 /**
- * Starts the built board; `npm run build` comes first.
+ * Starts the built board; `npm run build` comes first. Its folder is a new one unless `DATA_DIR` names it.
  *
  * Errors:  Error with what the server said, when it ends before it is ready
  */
 export async function startBoard(env: Readonly<Record<string, string>> = {}): Promise<Board> {
-  const dataDir = await mkdtemp(join(tmpdir(), "heelstrip-board-"));
-  const start = (port: string) => startServer({ DATA_DIR: dataDir, PORT: port, ...env });
+  const dataDir = env.DATA_DIR ?? (await mkdtemp(join(tmpdir(), "heelstrip-board-")));
+  const start = (port: string) => startServer({ PORT: port, ...env, DATA_DIR: dataDir });
   let server = await start("0");
   const { url } = server;
   return {

@@ -1,12 +1,21 @@
 import { once } from "node:events";
 import { type AddressInfo, connect, createServer, type Server, type Socket } from "node:net";
 
-/** A line to a board that can be cut and mended, as a network's can. The board itself goes on. */
+/** A line to a board that can be cut, held up and mended, as a network's can. The board itself goes on. */
 export interface Line {
   readonly url: string;
   /** Every connection falls, and none can be made. */
   cut(): Promise<void>;
   mend(): Promise<void>;
+  /** Every connection stays open, new ones are taken, and nothing passes through any. */
+  holdUp(): void;
+  letPass(): void;
+}
+
+/** A connection on either side of the line, and how they are joined. */
+interface Pair {
+  join(): void;
+  part(): void;
 }
 
 export async function layLine(boardUrl: string): Promise<Line> {
@@ -16,10 +25,21 @@ export async function layLine(boardUrl: string): Promise<Line> {
     open.add(socket);
     socket.once("close", () => open.delete(socket));
   };
+  const pairs = new Set<Pair>();
+  let isHeldUp = false;
   const pass = (near: Socket) => {
     const far = connect(Number(boardPort), hostname);
     for (const socket of [near, far]) keep(socket);
-    near.pipe(far).pipe(near);
+    const join = () => near.pipe(far).pipe(near);
+    const part = () => {
+      near.unpipe(far).pause();
+      far.unpipe(near).pause();
+    };
+    const pair = { join, part };
+    pairs.add(pair);
+    near.once("close", () => pairs.delete(pair));
+    if (isHeldUp) part();
+    else join();
     near.on("error", () => far.destroy());
     far.on("error", () => near.destroy());
   };
@@ -35,6 +55,14 @@ export async function layLine(boardUrl: string): Promise<Line> {
     },
     async mend() {
       server = await listen(pass, hostname, port);
+    },
+    holdUp() {
+      isHeldUp = true;
+      for (const { part } of pairs) part();
+    },
+    letPass() {
+      isHeldUp = false;
+      for (const { join } of pairs) join();
     },
   };
 }

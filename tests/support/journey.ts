@@ -39,6 +39,7 @@ export { expect };
 
 /** The board of a spec file: started before its first journey, stopped after its last. */
 export interface OwnBoard {
+  readonly dataDir: string;
   readonly url: string;
   readonly restart: Board["restart"];
 }
@@ -54,6 +55,9 @@ export function ownBoard(): OwnBoard {
   });
   test.afterAll(() => running().stop());
   return {
+    get dataDir() {
+      return running().dataDir;
+    },
     get url() {
       return running().url;
     },
