@@ -14,11 +14,28 @@ export interface JourneyFixtures {
   readonly newcomer: (options?: NewcomerOptions) => Promise<Page>;
 }
 
+interface WorkerFixtures {
+  /** Runs as long as the worker: to start one takes longer than many a journey. */
+  readonly workersBoard: Board;
+}
+
+/** All journeys come from one address, and each makes sheets of its own. */
+const BOUNDLESS = { ADDRESS_SHEETS: "100000", ADDRESS_REQUESTS: "1000000" } as const;
+
 /**
  * A journey. Every page in it is watched: a request to a foreign address, an error on the console (a
  * breach of the page's content policy is one) or an exception ends the journey as failed.
  */
-export const test = base.extend<JourneyFixtures>({
+export const test = base.extend<JourneyFixtures, WorkerFixtures>({
+  workersBoard: [
+    // biome-ignore lint/correctness/noEmptyPattern: Playwright reads from it that nothing is asked for
+    async ({}, use) => {
+      const board = await startBoard(BOUNDLESS);
+      await use(board);
+      await board.stop();
+    },
+    { scope: "worker" },
+  ],
   newcomer: async ({ browser }, use) => {
     const faults: string[] = [];
     const leave: (() => Promise<void>)[] = [];
@@ -37,23 +54,23 @@ export const test = base.extend<JourneyFixtures>({
 
 export { expect };
 
-/** The board of a spec file: started before its first journey, stopped after its last. */
+/** The board that a spec file's journeys go to: running before the first, and after the last. */
 export interface OwnBoard {
   readonly dataDir: string;
   readonly url: string;
   readonly restart: Board["restart"];
 }
 
+/** No other journey is under way on it at the same time; sheets of earlier ones may lie there. */
 export function ownBoard(): OwnBoard {
   let board: Board | null = null;
   const running = () => {
     if (board === null) throw new Error("the board runs from a journey's beginning to its end");
     return board;
   };
-  test.beforeAll(async () => {
-    board = await startBoard();
+  test.beforeAll(({ workersBoard }) => {
+    board = workersBoard;
   });
-  test.afterAll(() => running().stop());
   return {
     get dataDir() {
       return running().dataDir;
