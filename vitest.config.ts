@@ -22,6 +22,7 @@ export default defineConfig({
           name: "server",
           include: ["tests/server/**/*.test.ts"],
           environment: "node",
+          globalSetup: "tests/support/programs.ts",
           testTimeout: 180_000, // servers are killed and started anew, many times over: half a minute if busy
           hookTimeout: 60_000,
           fileParallelism: false,

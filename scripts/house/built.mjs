@@ -28,7 +28,7 @@ export async function ensureBuilt({ force = false } = {}) {
   const made = [".next/BUILD_ID", "dist/server.mjs"].every((path) => existsSync(inRoot(path)));
   if (made && !force && stampIs("build", reads)) return false;
   console.log("Building …");
-  await bundle();
+  await bundle(BUNDLES, "dist");
   const { code, output } = await runTool("next/dist/bin/next", ["build"], {
     env: { NEXT_TELEMETRY_DISABLED: "1", NODE_ENV: "production" },
   });
@@ -37,14 +37,17 @@ export async function ensureBuilt({ force = false } = {}) {
   return true;
 }
 
-/** Packages stay outside: Yjs must be the one copy Next loads too, and some hold native code. */
-async function bundle() {
+/**
+ * Bundles modules into a folder of the checkout, each under its name. Packages stay outside: Yjs must be
+ * the one copy Next loads too, and some hold native code.
+ */
+export async function bundle(modules, outdir) {
   const { build } = await import("esbuild");
-  const entries = Object.entries(BUNDLES).filter(([, from]) => existsSync(inRoot(from)));
+  const entries = Object.entries(modules).filter(([, from]) => existsSync(inRoot(from)));
   await build({
     absWorkingDir: inRoot(),
     entryPoints: Object.fromEntries(entries),
-    outdir: "dist",
+    outdir,
     outExtension: { ".js": ".mjs" },
     bundle: true,
     platform: "node",

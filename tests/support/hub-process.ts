@@ -2,6 +2,7 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
 import { createInterface } from "node:readline";
 import { fileURLToPath } from "node:url";
+import { toRun } from "./programs";
 
 const PROJECT = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -20,12 +21,12 @@ export function startHubProcess(dataDir: string): Promise<HubProcess> {
   return startProcess("server/main.ts", { DATA_DIR: dataDir, HEELSTRIP_PAGES: "off" });
 }
 
-/** Any server of ours that says its address on its first lines, from its source. */
+/** Any server of ours that says its address on its first lines. */
 export function startProcess(
   file: string,
   env: Readonly<Record<string, string>> = {},
 ): Promise<HubProcess> {
-  return startNode(["--import", "tsx", file], env);
+  return startNode(toRun(file), env);
 }
 
 /** The same, of what Node runs by itself. */

@@ -1,6 +1,7 @@
 import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { fileURLToPath } from "node:url";
+import { toRun } from "./programs";
 
 const PROJECT = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -10,13 +11,13 @@ export interface Ran {
   readonly complained: string;
 }
 
-/** One of our commands from source, in a process of its own, to its end. */
+/** One of our commands, in a process of its own, to its end. */
 export async function runCommand(
   file: string,
   args: readonly string[],
   env: Readonly<Record<string, string>>,
 ): Promise<Ran> {
-  const child = spawn(process.execPath, ["--import", "tsx", file, ...args], {
+  const child = spawn(process.execPath, [...toRun(file), ...args], {
     cwd: PROJECT,
     env: { ...process.env, ...env },
     stdio: ["ignore", "pipe", "pipe"],

@@ -10,6 +10,7 @@ import type { Store } from "../../../server/store/store";
 import { STORE_LIMITS } from "../../../shared/limits";
 import { type DrawnDocument, drawnDocument, sameDocument } from "../../support/drawn-document";
 import { temporaryFolder } from "../../support/hub-under-test";
+import { toRun } from "../../support/programs";
 
 const folder = temporaryFolder();
 afterAll(folder.remove);
@@ -137,7 +138,7 @@ describe("a compacted document in SQLite", () => {
     await store.compact(order());
     await drawn.draw(60);
     await store.close();
-    const args = ["--import", "tsx", "tests/support/compact-and-die.ts"];
+    const args = toRun("tests/support/compact-and-die.ts");
     const said = [file, `${drawn.documentId}`, point, `${nth}`];
     const died = spawnSync(process.execPath, [...args, ...said], { encoding: "utf8" });
     expect(died).toMatchObject({ signal: "SIGKILL", stderr: "" });
