@@ -1,6 +1,5 @@
 import type { Server } from "node:http";
 import { fileURLToPath } from "node:url";
-import next from "next";
 import type { Pages } from "./start-hub";
 
 /** Both this file and the built server lie one folder below the project. */
@@ -14,6 +13,8 @@ export interface PagesOptions {
 
 /** The pages, served by the same process. */
 export async function openPages(server: Server, options: PagesOptions): Promise<Pages> {
+  // Only here: what stands on top of a bundle is loaded by a hub without pages, too.
+  const { default: next } = await import("next");
   const app = next({
     dev: options.development,
     dir: PROJECT,

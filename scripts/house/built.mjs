@@ -1,4 +1,4 @@
-import { existsSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { inRoot } from "./root.mjs";
 import { runTool } from "./run.mjs";
 import { hashOf, setStamp, stampIs } from "./stamp.mjs";
@@ -38,11 +38,18 @@ export async function ensureBuilt({ force = false } = {}) {
 }
 
 /**
- * Bundles modules into a folder of the checkout, each under its name. Packages stay outside: Yjs must be
- * the one copy Next loads too, and some hold native code.
+ * Packages that go into the bundles: made of many small modules of which we use few, they take ten
+ * megabytes of memory in each thread that loads them whole, and four in pieces.
+ */
+const INSIDE = ["kysely", "zod"];
+
+/**
+ * Bundles modules into a folder of the checkout, each under its name. Other packages stay outside: Yjs
+ * must be the one copy Next loads too, and some hold native code.
  */
 export async function bundle(modules, outdir) {
   const { build } = await import("esbuild");
+  const { dependencies } = JSON.parse(readFileSync(inRoot("package.json"), "utf8"));
   const entries = Object.entries(modules).filter(([, from]) => existsSync(inRoot(from)));
   await build({
     absWorkingDir: inRoot(),
@@ -53,7 +60,7 @@ export async function bundle(modules, outdir) {
     platform: "node",
     target: "node20",
     format: "esm",
-    packages: "external",
+    external: Object.keys(dependencies).filter((name) => !INSIDE.includes(name)),
     sourcemap: true,
     logLevel: "error",
   });

@@ -8,7 +8,7 @@ import { createTracker } from "./tracker";
 
 const UPDATES = 30_000; // of all together, at most
 const AHEAD = 24; // updates of one sender that not everybody has seen
-const LAST_MS = 2000;
+const LAST_MS = 20_000;
 
 /** What a server can carry: updates made beforehand, each sent as soon as all have seen an earlier one. */
 export async function burst(server: Served, config: Config, seconds: number): Promise<Figures> {

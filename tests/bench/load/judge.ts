@@ -41,7 +41,7 @@ export function judge(rounds: readonly Round[]): Row[] {
     return [
       row(`${name} p50 beyond the relay's, ms`, beyond("p50"), MS_P50),
       row(`${name} p95 beyond the relay's, ms`, beyond("p95"), MS_P95),
-      row(`${name} CPU paced, of in memory`, of("cpuShare", paced, inMemory), CPU_PACED),
+      row(`${name} CPU paced, of in memory`, of("cpu", paced, inMemory), CPU_PACED),
       row(`${name} CPU burst, of in memory`, of("cpuPer10k", burst, inMemory), CPU_BURST),
       row(`${name} bytes down, of the relay`, of("downPerUpdate", burst, relay), BYTES_DOWN, 3),
       row(`${name} bytes of SAVED an update`, over(hub("savedPerUpdate", burst)), SAVED_BYTES),

@@ -15,7 +15,7 @@ interface Line {
 const PACED: readonly Line[] = [
   { name: "p50", label: "last peer has it, p50 ms", digits: 2 },
   { name: "p95", label: "p95 ms", digits: 2 },
-  { name: "cpuShare", label: "CPU %", digits: 1 },
+  { name: "cpu", label: "CPU s of it all", digits: 2 },
   { name: "rss", label: "RSS MiB", digits: 0 },
   { name: "downKiBPerSecond", label: "down, KiB/s of all", digits: 0 },
   { name: "lost", label: "missing", digits: 0 },
