@@ -6,7 +6,7 @@ import { paced } from "./load/paced";
 import type { Figures, Round } from "./load/round";
 import { slow } from "./load/slow";
 import { type Row, tableOf } from "./load/table";
-import { ensurePeers, type Served, serve, TARGETS, type Target } from "./load/targets";
+import { ensureTargets, type Served, serve, TARGETS, type Target } from "./load/targets";
 
 const ROUNDS = 3;
 const PACED_SECONDS = 6;
@@ -27,13 +27,13 @@ const SCENARIOS: Readonly<Record<string, (server: Served) => Promise<Figures>>> 
 /**
  * The hub beside a bare relay, which passes frames on unread, and beside y-websocket's server in
  * memory, which stores nothing and asks nobody who he is: one after another in every round, each in a
- * process of its own and fresh for each measurement. `npm run build` comes first.
+ * process of its own and fresh for each measurement.
  *
  * Ratios mean something on any machine; milliseconds on a quiet one alone, and they hold our own event
  * loop, too, which is why the relay is there.
  */
 export async function benchHub(): Promise<Row[]> {
-  await ensurePeers();
+  await ensureTargets();
   const rounds: Round[] = [];
   for (let round = 1; round <= ROUNDS; round++) rounds.push(await measureRound(round));
   return [...tableOf(rounds), ...judge(rounds)];

@@ -1,44 +1,15 @@
 import { join } from "node:path";
 import { sql } from "kysely";
 import { afterAll, describe, expect, it } from "vitest";
-import type * as Y from "yjs";
 import { openSqlite } from "../../server/store/sqlite";
 import { dice } from "../support/dice";
-import { type HubClient, openPage } from "../support/hub-client";
+import { drawing } from "../support/drawing-hand";
+import { openPage } from "../support/hub-client";
 import { startHubProcess } from "../support/hub-process";
 import { createSheet, enter, temporaryFolder } from "../support/hub-under-test";
 
 const KILLS = Number(process.env.KILLS ?? 5);
 const seed = Number(process.env.SEED ?? Date.now() % 1e6);
-const IN_FLIGHT = 30; // strokes a page draws ahead of what is saved, so that a kill always meets some
-const STROKE_BYTES = 4000; // large ones, so that a commit takes a while and a kill can fall into it
-
-/** Draws stroke after stroke until the line is cut, and knows of each which frame carried it. */
-function drawing(page: HubClient, name: string) {
-  const frames = new Map<string, number>();
-  const seen = new Set<string>();
-  page.doc.getMap("strokes").observe((event: Y.YMapEvent<unknown>) => {
-    if (event.transaction.local) return;
-    for (const key of event.keysChanged) seen.add(String(key));
-  });
-  let drawn = 0;
-  const next = () => {
-    if (page.closed !== null) return;
-    setImmediate(next);
-    if (page.sent - page.saved >= IN_FLIGHT) return;
-    const id = `${name} ${++drawn}`;
-    const bytes = Uint8Array.from({ length: STROKE_BYTES }, (_, index) => (index * drawn) % 251);
-    const before = page.sent;
-    page.draw(id, bytes);
-    if (page.sent > before) frames.set(id, page.sent); // else the line is already falling
-  };
-  next();
-  return {
-    seen,
-    /** What this page would have called saved. */
-    acknowledged: () => [...frames].filter(([, frame]) => frame <= page.saved).map(([id]) => id),
-  };
-}
 
 describe("SIGKILL while two people draw", () => {
   const folder = temporaryFolder();

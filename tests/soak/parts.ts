@@ -1,7 +1,9 @@
 import { soakDetection } from "./detection";
+import { soakKills } from "./kills";
 import { soakPowerLoss } from "./power-loss";
 
 const CUTS_A_THROW = 5; // a thousand power cuts, unless less is asked for
+const KILLS_A_THROW = 1 / 2; // a hundred
 
 /** A long proof by its name: so many throws in, the targets that were missed out. */
 export type Part = (throws: number) => readonly string[] | Promise<readonly string[]>;
@@ -9,5 +11,6 @@ export type Part = (throws: number) => readonly string[] | Promise<readonly stri
 /** The long proofs, in the order in which they run. `npm run soak -- detection 20` runs one alone. */
 export const PARTS: Readonly<Record<string, Part>> = {
   "power-loss": (throws) => soakPowerLoss(CUTS_A_THROW * throws),
+  kills: (throws) => soakKills(Math.ceil(KILLS_A_THROW * throws)),
   detection: soakDetection,
 };

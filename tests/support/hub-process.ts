@@ -17,8 +17,11 @@ export interface HubProcess {
 }
 
 /** Errors: Error with what it complained of, if it does not come up. */
-export function startHubProcess(dataDir: string): Promise<HubProcess> {
-  return startProcess("server/main.ts", { DATA_DIR: dataDir, HEELSTRIP_PAGES: "off" });
+export function startHubProcess(
+  dataDir: string,
+  env: Readonly<Record<string, string>> = {},
+): Promise<HubProcess> {
+  return startProcess("server/main.ts", { DATA_DIR: dataDir, HEELSTRIP_PAGES: "off", ...env });
 }
 
 /** Any server of ours that says its address on its first lines. */

@@ -2,8 +2,9 @@ import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { agrees } from "../../../scripts/house/packages.mjs";
 import { run } from "../../../scripts/house/run.mjs";
-import { type HubProcess, startNode } from "../../support/hub-process";
+import { type HubProcess, startHubProcess, startNode } from "../../support/hub-process";
 import { createSheet, enter, temporaryFolder } from "../../support/hub-under-test";
+import { setup } from "../../support/programs";
 
 /** What is measured side by side. */
 export const TARGETS = ["relay", "memory", "hub"] as const;
@@ -34,10 +35,9 @@ const A_LOT = "1000000000";
 /** All load comes from one address and few pages send what hundreds would: the limits of each are out of the way. */
 const BOUNDLESS = {
   ...{ ADDRESS_SOCKETS: A_LOT, ADDRESS_REQUESTS: A_LOT, ADDRESS_SHEETS: A_LOT },
-  ...{ PAGE_MESSAGES: A_LOT, PAGE_BYTES: A_LOT, HEALTH_PORT: "off", HEELSTRIP_PAGES: "off" },
+  ...{ PAGE_MESSAGES: A_LOT, PAGE_BYTES: A_LOT, HEALTH_PORT: "off" },
 };
 
-/** Errors: Error if the hub has not been built, or the peers cannot be installed. */
 export async function serve(target: Target): Promise<Served> {
   const folder = temporaryFolder();
   const start = () => startTarget(target, folder.path);
@@ -70,13 +70,12 @@ export async function serve(target: Target): Promise<Served> {
 async function startTarget(target: Target, dataDir: string): Promise<HubProcess> {
   if (target === "relay") return startNode(["tests/bench/load/bare-relay.mjs"]);
   if (target === "memory") return startNode([`${PEERS}/memory-server.mjs`]);
-  return startNode(["dist/server.mjs"], {
-    ...{ DATA_DIR: dataDir, NODE_ENV: "production", ...BOUNDLESS },
-  });
+  return startHubProcess(dataDir, BOUNDLESS);
 }
 
-/** Installs what only the bench compares with, unless it is there. */
-export async function ensurePeers(): Promise<void> {
+/** Builds the hub, and installs what only the bench compares with, unless it is there. */
+export async function ensureTargets(): Promise<void> {
+  await setup();
   const note = `${PACKAGES}node_modules/.package-lock.json`;
   const packages = (file: string) => JSON.parse(readFileSync(file, "utf8")).packages;
   const lock = packages(`${PACKAGES}package-lock.json`);
