@@ -42,6 +42,8 @@ export interface Figures {
   readonly connections: readonly Connection[];
   /** In which states the rooms are. */
   readonly rooms: readonly RoomState[];
+  /** How large each document in memory is. */
+  readonly documentBytes: readonly number[];
 }
 
 export interface HubDeps {
@@ -197,6 +199,7 @@ export function createHub(deps: HubDeps): Hub {
       committedAt: committer.committedAt(),
       connections: [...connections],
       rooms: rooms.states(),
+      documentBytes: rooms.bytes(),
     }),
   };
 }

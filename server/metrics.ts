@@ -9,6 +9,7 @@ import type { RoomState } from "./room-life";
 const PREFIX = "heelstrip_";
 const ROOM_STATES: readonly RoomState[] = ["loading", "open", "draining"];
 const SECONDS = [0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.25, 0.5, 1, 2, 5, 10, 30];
+const BYTES = [1e3, 1e4, 1e5, 1e6, 1e7, 1e8];
 const COUNTS = [1, 2, 5, 10, 20, 50, 100, 200, 512];
 
 /** What the hub counts of itself, in the text format that Prometheus reads. No sheet is named in it. */
@@ -71,6 +72,12 @@ function describeFigures(registry: Registry, figures: () => Figures, now: () => 
   gauge(registry, "backlog_bytes", "bytes that wait for the disk", (set) =>
     set(figures().waitingBytes),
   );
+  gauge(registry, "document_bytes", "bytes of all documents in memory", (set) =>
+    set(figures().documentBytes.reduce((sum, each) => sum + each, 0)),
+  );
+  gauge(registry, "document_bytes_max", "the same, of the largest", (set) =>
+    set(Math.max(0, ...figures().documentBytes)),
+  );
   gauge(registry, "commit_age_seconds", "how long ago the last commit passed", (set) => {
     const { committedAt } = figures();
     if (committedAt !== null) set((now() - committedAt) / 1000);
@@ -99,10 +106,20 @@ function countNotices(registry: Registry): Notices {
   const bytes = counter("committed_bytes_total", "bytes that were committed");
   const compactions = histogram("compaction_seconds", "how long compactions took", SECONDS);
   const joins = histogram("join_seconds", "from a socket's opening to its seat", SECONDS);
+  const answers = histogram("join_bytes", "what a page was sent that it lacked, bytes", BYTES);
+  const broadcasts = histogram(
+    "broadcast_seconds",
+    "from an update's coming to its being handed to the others",
+    SECONDS,
+  );
   const caughtUp = counter("catch_ups_total", "readers that were slow and have caught up");
   const slow = counter("slow_readers_closed_total", "readers that stood still and were closed");
   const poisoned = counter("quarantined_total", "updates that left a document unsound");
   const awareness = counter("awareness_total", "awareness that was passed on");
+  const coalesced = new Counter({
+    ...{ name: `${PREFIX}coalesced_total`, help: "passing things replaced by newer ones, by kind" },
+    ...{ labelNames: ["what"], registers },
+  });
   const faults = new Counter({
     ...{ name: `${PREFIX}faults_total`, help: "what should not fail and did, by place" },
     ...{ labelNames: ["where"], registers },
@@ -118,10 +135,13 @@ function countNotices(registry: Registry): Notices {
     },
     compacted: ({ ms }) => compactions.observe(ms / 1000),
     joined: (ms) => joins.observe(ms / 1000),
+    answered: (size) => answers.observe(size),
+    broadcast: (ms) => broadcasts.observe(ms / 1000),
     caughtUp: () => caughtUp.inc(),
     slowReaderClosed: () => slow.inc(),
     poisoned: () => poisoned.inc(),
     awarenessPassed: () => awareness.inc(),
+    coalesced: (what) => coalesced.inc({ what }),
     fault: (where) => faults.inc({ where }),
   };
 }

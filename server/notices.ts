@@ -14,7 +14,13 @@ export interface Notices {
   gap(documentId: number): void;
   compacted(done: Done): void;
   joined(ms: number): void;
+  /** So long after an update had come, it was handed to everybody else. */
+  broadcast(ms: number): void;
+  /** A page that asked what it lacks was answered with so many bytes. */
+  answered(bytes: number): void;
   awarenessPassed(): void;
+  /** Something newer took the place of what waited to be passed on. */
+  coalesced(what: "awareness" | "live"): void;
   caughtUp(): void;
   slowReaderClosed(): void;
   /** Something that should not fail did; whatever else was to be done goes on. */
@@ -29,7 +35,10 @@ export const NO_NOTICES: Notices = {
   gap: () => {},
   compacted: () => {},
   joined: () => {},
+  broadcast: () => {},
+  answered: () => {},
   awarenessPassed: () => {},
+  coalesced: () => {},
   caughtUp: () => {},
   slowReaderClosed: () => {},
   fault: () => {},

@@ -53,6 +53,7 @@ export function createNewestFirst<Thing>(
   allowance: Allowance,
   clock: Clock,
   pass: (thing: Thing) => void,
+  onReplaced: () => void = () => {},
 ): NewestFirst<Thing> {
   const pace = createPace({ ...allowance, burst: allowance.burst - 1 }, clock);
   let held: { thing: Thing } | null = null;
@@ -71,6 +72,7 @@ export function createNewestFirst<Thing>(
     offer(thing) {
       const waitMs = pace.waitMs();
       if (waitMs === 0 && held === null) return send(thing);
+      if (held !== null) onReplaced();
       held = { thing };
       callOff ??= clock.after(waitMs, release);
     },

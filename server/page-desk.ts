@@ -45,6 +45,7 @@ export function createPageDesk(deps: PageDeskDeps): PageDesk {
     { perSecond: LIMITS.livePerSecond, burst: LIMITS.liveBurst },
     clock,
     (payload) => room.pass(encodeRelayedLive(self.client() ?? 0, payload), member, "passing"),
+    () => notices.coalesced("live"),
   );
   let bad = 0;
 
@@ -107,6 +108,7 @@ function createSelf({ room, member, visitor, clock, claims, notices, close }: Pa
       notices.awarenessPassed();
       room.pass(encodeAwareness([entry]), member, "presence");
     },
+    () => notices.coalesced("awareness"),
   );
   let client: number | null = null;
   const claim = (wanted: number): boolean => {

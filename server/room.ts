@@ -5,6 +5,7 @@ import { encodeAwareness, encodeSync, SYNC } from "../shared/protocol";
 import type { Clock } from "./clock";
 import type { Committer } from "./committer";
 import { judge } from "./gate";
+import type { Notices } from "./notices";
 import { openDocument } from "./open-document";
 import type { Urgency } from "./outbox";
 import { createPresenceTable, type PresenceTable } from "./presence-table";
@@ -37,6 +38,8 @@ export interface Room {
   enter(member: Member): void;
   leave(member: Member): void;
   people(): number;
+  /** Of the document, as the sum of its updates. */
+  bytes(): number;
   /** Answers a state vector with what it lacks, once all of that is committed. */
   answer(member: Member, stateVector: Uint8Array): void;
   /** Sends a member who was too slow all that came since it was last answered. */
@@ -70,6 +73,7 @@ export interface RoomDeps {
   readonly prepare: (doc: Y.Doc) => void;
   readonly committer: Committer;
   readonly clock: Clock;
+  readonly notices: Pick<Notices, "answered" | "broadcast">;
   /** The document in memory may be half changed: let it go, and load it again. */
   readonly onPoison: (offer: Offer) => void;
   /** The store has refused an update for good: what is in memory is not what is stored. */
@@ -77,7 +81,7 @@ export interface RoomDeps {
 }
 
 export function createRoom(deps: RoomDeps): Room {
-  const { stored, roots, committer, clock, onPoison, onVoid } = deps;
+  const { stored, roots, committer, clock, notices, onPoison, onVoid } = deps;
   const { documentId, generation } = stored;
   const members = new Set<Member>();
   /** What each member had for certain when it was last answered. */
@@ -102,10 +106,14 @@ export function createRoom(deps: RoomDeps): Room {
   /** What the document made of it is stored, not the frame, which may hold repetition or junk. */
   const store = (bytes: Uint8Array, author: Member | null, claims: readonly Claim[] = []) => {
     size += bytes.length;
+    const at = clock.now();
     committer.add({
       documentId,
-      update: { documentId, generation, at: clock.now(), bytes, claims },
-      committed: () => pass(encodeSync(SYNC.update, bytes), author, "news"),
+      update: { documentId, generation, at, bytes, claims },
+      committed() {
+        pass(encodeSync(SYNC.update, bytes), author, "news");
+        notices.broadcast(clock.now() - at);
+      },
       voided,
     });
   };
@@ -114,6 +122,7 @@ export function createRoom(deps: RoomDeps): Room {
   const room: Room = {
     ...{ documentId, generation, hasGap, presence },
     people: () => members.size,
+    bytes: () => size,
     enter(member) {
       members.add(member);
       member.welcome(room);
@@ -132,6 +141,7 @@ export function createRoom(deps: RoomDeps): Room {
       const reply = isEmpty
         ? whole()
         : encodeSync(SYNC.step2, Y.encodeStateAsUpdate(doc, stateVector));
+      notices.answered(reply.length);
       answered.set(member, Y.encodeStateVector(doc));
       afterCommit(() => member.send(reply, "must"));
     },

@@ -43,6 +43,8 @@ export interface Rooms {
   /** Sends everyone away from a sheet's documents, which have another generation by now. */
   void(sheet: string): void;
   states(): RoomState[];
+  /** Of each document that is open. */
+  bytes(): number[];
 }
 
 /**
@@ -62,7 +64,7 @@ export interface RoomsDeps {
   readonly committer: Committer;
   readonly clock: Clock;
   readonly lingerMs?: number;
-  readonly notices: Pick<Notices, "gap">;
+  readonly notices: Pick<Notices, "answered" | "broadcast" | "gap">;
   /** An update passed the gate and left a document unsound all the same. */
   readonly onPoison: (documentId: number, offer: Offer) => void;
   /** A room is out of memory. */
@@ -70,7 +72,7 @@ export interface RoomsDeps {
 }
 
 export function createRooms(deps: RoomsDeps): Rooms {
-  const { committer, clock, lingerMs = HUB_LIMITS.roomLingerMs } = deps;
+  const { committer, clock, notices, lingerMs = HUB_LIMITS.roomLingerMs } = deps;
   const seats = new Map<string, Seat>();
   /** The rooms that are open, by the number of their document. */
   const open = new Map<number, OpenRoom>();
@@ -98,7 +100,7 @@ export function createRooms(deps: RoomsDeps): Rooms {
       room.dismiss(why);
     };
     const room: Room = createRoom({
-      ...{ stored, committer, clock },
+      ...{ stored, committer, clock, notices },
       roots: DOCUMENT_ROOTS[name.document],
       prepare: (doc) => deps.prepareDocument(name.document, doc),
       onVoid: letGo,
@@ -107,7 +109,7 @@ export function createRooms(deps: RoomsDeps): Rooms {
         deps.onPoison(documentId, offer);
       },
     });
-    if (room.hasGap) deps.notices.gap(documentId);
+    if (room.hasGap) notices.gap(documentId);
     open.set(documentId, { sheet: name.sheet, letGo });
     return room;
   }
@@ -156,6 +158,7 @@ export function createRooms(deps: RoomsDeps): Rooms {
     void(sheet) {
       for (const room of [...open.values()]) if (room.sheet === sheet) room.letGo("generation");
     },
+    bytes: () => [...seats.values()].flatMap(({ room }) => room?.bytes() ?? []),
     states: () => [...seats.values()].map(({ life }) => life.state()),
   };
 }

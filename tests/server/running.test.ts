@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { RunningHub } from "../../server/start-hub";
 import type { Store } from "../../server/store/store";
 import { StoreError } from "../../server/store/store-error";
+import { LIMITS } from "../../shared/limits";
 import { openPage } from "../support/hub-client";
 import { sheetWithPeople, startTestHub, temporaryFolder } from "../support/hub-under-test";
 
@@ -83,6 +84,8 @@ describe("the doors for watchers", () => {
     ];
     anna.draw("one");
     await anna.allSaved();
+    for (let piece = 0; piece < 2 * LIMITS.liveBurst; piece++) anna.sendLive(piece);
+    await anna.roundTrip();
     eve.draw("not hers");
     await eve.until(() => eve.refused.length > 0);
     const text = await (await door("/metrics")).text();
@@ -90,6 +93,10 @@ describe("the doors for watchers", () => {
     expect(text).toContain('heelstrip_rooms{state="open"} 1');
     expect(text).toContain('heelstrip_refused_total{code="role"} 1');
     expect(text).toMatch(/heelstrip_commit_seconds_count [1-9]/);
+    expect(text).toMatch(/heelstrip_broadcast_seconds_count [1-9]/);
+    expect(text).toMatch(/heelstrip_join_bytes_count 2\b/);
+    expect(text).toMatch(/heelstrip_document_bytes [1-9]\d{2,}/);
+    expect(text).toMatch(/heelstrip_coalesced_total\{what="live"\} [1-9]/);
     for (const secret of [sheet, links.draw, cookies.draw.split("=")[1] ?? ""]) {
       expect(secret.length).toBeGreaterThan(10);
       expect(text).not.toContain(secret);
