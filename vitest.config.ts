@@ -25,7 +25,8 @@ export default defineConfig({
           globalSetup: "tests/support/programs.ts",
           testTimeout: 180_000, // servers are killed and started anew, many times over: half a minute if busy
           hookTimeout: 60_000,
-          fileParallelism: false,
+          isolate: false,
+          maxWorkers: 2,
         },
       },
       {

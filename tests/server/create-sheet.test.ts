@@ -1,24 +1,18 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { readCritique, readSheet, sheetFileText } from "../../lib/sheet";
-import type { RunningHub } from "../../server/start-hub";
 import { HUB_LIMITS, SHEET_FILE_BYTES } from "../../shared/limits";
 import { openPage } from "../support/hub-client";
 import { ask, createSheet, enter, startTestHub, temporaryFolder } from "../support/hub-under-test";
+import { oneHub } from "../support/one-hub";
 
 describe("POST /api/sheets", () => {
-  const folder = temporaryFolder();
-  let running: RunningHub;
+  const hub = oneHub();
   let url: string;
 
   beforeAll(async () => {
-    running = await startTestHub(folder.path);
-    ({ url } = running);
-  });
-  afterAll(async () => {
-    await running.stop();
-    folder.remove();
+    ({ url } = hub);
   });
 
   /** The sheet as a page reads it. */
@@ -141,7 +135,7 @@ describe("POST /api/sheets", () => {
     const cookie = await enter(url, sheet, links.draw);
     const device = cookie.split("=")[1] ?? "";
     const files = ["heelstrip.db", "heelstrip.db-wal"];
-    const kept = Buffer.concat(files.map((name) => readFileSync(join(folder.path, name))));
+    const kept = Buffer.concat(files.map((name) => readFileSync(join(hub.folder, name))));
     expect(kept.includes(sheet)).toBe(true); // so the search would have found them
     for (const secret of [...Object.values(links), device]) {
       expect(kept.includes(secret)).toBe(false);

@@ -1,9 +1,9 @@
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { RunningHub } from "../../server/start-hub";
+import { describe, expect, it } from "vitest";
 import type { LinksListed } from "../../shared/api-answers";
 import { readPresence } from "../../shared/presence";
 import { openPage } from "../support/hub-client";
-import { ask, createSheet, enter, startTestHub, temporaryFolder } from "../support/hub-under-test";
+import { ask, createSheet, enter } from "../support/hub-under-test";
+import { oneHub } from "../support/one-hub";
 
 const WORDS = [
   "</script><script>alert(1)</script>",
@@ -14,18 +14,10 @@ const WORDS = [
 ];
 
 describe("words that want to be more than words", () => {
-  const folder = temporaryFolder();
-  let running: RunningHub;
-  beforeAll(async () => {
-    running = await startTestHub(folder.path);
-  });
-  afterAll(async () => {
-    await running.stop();
-    folder.remove();
-  });
+  const hub = oneHub();
 
   it.each(WORDS)("stay words in titles, labels, names and ids: %j", async (word) => {
-    const { url } = running;
+    const { url } = hub;
     const { status } = await ask(url, "/api/sheets", { method: "POST", body: { title: word } });
     expect([201, 422]).toContain(status); // taken as it is, or not at all
     const { sheet, links } = await createSheet(url);
@@ -65,7 +57,7 @@ describe("words that want to be more than words", () => {
     "/api/sheets/<script>",
     "/api/%0d%0aset-cookie:a=b",
   ])("open nothing in the path %s", async (path) => {
-    const answer = await fetch(`${running.url}${path}`);
+    const answer = await fetch(`${hub.url}${path}`);
     expect(answer.status).toBe(404);
     expect(answer.headers.get("set-cookie")).toBeNull();
     const text = await answer.text();

@@ -1,39 +1,31 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import type { RunningHub } from "../../server/start-hub";
+import { beforeEach, describe, expect, it } from "vitest";
 import type { AuditListed, LinkCreated, LinksListed } from "../../shared/api-answers";
-import { ask, createSheet, enter, startTestHub, temporaryFolder } from "../support/hub-under-test";
+import { ask, createSheet, enter } from "../support/hub-under-test";
+import { oneHub } from "../support/one-hub";
 
 describe("a link at the owner's doors", () => {
-  const folder = temporaryFolder();
-  let running: RunningHub;
+  const hub = oneHub();
   let sheet: string;
   let owner: string;
   let made: LinkCreated;
 
   const at = (path: string, how: Parameters<typeof ask>[2] = {}) =>
-    ask(running.url, `/api/sheets/${sheet}${path}`, { cookie: owner, ...how });
+    ask(hub.url, `/api/sheets/${sheet}${path}`, { cookie: owner, ...how });
   const change = (body: unknown) => at(`/links/${made.link}`, { method: "PATCH", body });
   const roleOf = async (cookie: string) => (await at("", { cookie })).body;
   const listed = async () =>
     ((await at("/links")).body as LinksListed).links.find(({ link }) => link === made.link);
 
-  beforeAll(async () => {
-    running = await startTestHub(folder.path);
-  });
-  afterAll(async () => {
-    await running.stop();
-    folder.remove();
-  });
   beforeEach(async () => {
-    const created = await createSheet(running.url);
+    const created = await createSheet(hub.url);
     ({ sheet } = created);
-    owner = await enter(running.url, sheet, created.links.owner);
+    owner = await enter(hub.url, sheet, created.links.owner);
     const body = { role: "draw", label: "guest" };
     made = (await at("/links", { method: "POST", body })).body as LinkCreated;
   });
 
   it("is raised and lowered for whoever came in by it", async () => {
-    const guest = await enter(running.url, sheet, made.secret);
+    const guest = await enter(hub.url, sheet, made.secret);
     expect(await change({ role: "critique" })).toMatchObject({ status: 204 });
     expect(await roleOf(guest)).toEqual({ sheet, role: "critique" });
     await change({ role: "draw", label: "Ana" });
@@ -44,14 +36,14 @@ describe("a link at the owner's doors", () => {
   it("says when it ends and when it was last used, and opens nothing after its end", async () => {
     expect(await listed()).toMatchObject({ expiresAt: null, usedAt: null });
     const before = Date.now();
-    const guest = await enter(running.url, sheet, made.secret);
+    const guest = await enter(hub.url, sheet, made.secret);
     expect((await listed())?.usedAt).toBeGreaterThanOrEqual(before);
     const soon = Date.now() + 300;
     expect(await change({ expiresAt: soon })).toMatchObject({ status: 204 });
     expect(await listed()).toMatchObject({ expiresAt: soon });
     await expect.poll(async () => (await at("", { cookie: guest })).status).toBe(404);
     const body = { sheet, secret: made.secret };
-    const late = await ask(running.url, "/api/enter", { method: "POST", body });
+    const late = await ask(hub.url, "/api/enter", { method: "POST", body });
     expect(late.status).toBe(404);
     await change({ expiresAt: null });
     expect(await roleOf(guest)).toEqual({ sheet, role: "draw" });

@@ -1,11 +1,11 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import * as Y from "yjs";
-import type { RunningHub } from "../../server/start-hub";
 import { DOCUMENT_ROOTS } from "../../shared/document-shape";
 import { LIMITS } from "../../shared/limits";
 import { encodeSync, SYNC } from "../../shared/protocol";
 import { type HubClient, openPage } from "../support/hub-client";
-import { sheetWithPeople, startTestHub, temporaryFolder } from "../support/hub-under-test";
+import { sheetWithPeople } from "../support/hub-under-test";
+import { oneHub } from "../support/one-hub";
 
 /** What one change under a client id amounts to, on top of what is there. */
 function changeOf(client: number, change: (doc: Y.Doc) => void, base?: Uint8Array): Uint8Array {
@@ -18,23 +18,15 @@ function changeOf(client: number, change: (doc: Y.Doc) => void, base?: Uint8Arra
 }
 
 describe("what a document takes", () => {
-  const folder = temporaryFolder();
-  let running: RunningHub;
+  const hub = oneHub();
   let people: Awaited<ReturnType<typeof sheetWithPeople>>;
   let anna: HubClient;
   let ben: HubClient;
   const open = (who: "owner" | "draw", document: "drawing" | "critique" = "drawing") =>
-    openPage({ url: running.url, sheet: people.sheet, document, cookie: people.cookies[who] });
+    openPage({ url: hub.url, sheet: people.sheet, document, cookie: people.cookies[who] });
 
-  beforeAll(async () => {
-    running = await startTestHub(folder.path);
-  });
-  afterAll(async () => {
-    await running.stop();
-    folder.remove();
-  });
   beforeEach(async () => {
-    people = await sheetWithPeople(running.url);
+    people = await sheetWithPeople(hub.url);
     anna = await open("owner");
     ben = await open("draw");
     return () => Promise.all([anna.close(), ben.close()]);
@@ -156,8 +148,7 @@ describe("what a document takes", () => {
   it("remembers its writers when the hub was started anew", async () => {
     const first = changeOf(7, (doc) => doc.getMap("strokes").set("first", 1));
     expect(await offer(anna, first)).toBeNull();
-    await running.stop();
-    running = await startTestHub(folder.path);
+    await hub.restart();
     [anna, ben] = [await open("owner"), await open("draw")];
     const theft = changeOf(7, (doc) => doc.getMap("strokes").set("stolen", 1), first);
     expect(await offer(ben, theft)).toBe("owner");

@@ -1,31 +1,23 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import type { RunningHub } from "../../server/start-hub";
+import { beforeEach, describe, expect, it } from "vitest";
 import { CLOSE } from "../../shared/close-code";
 import { LIMITS } from "../../shared/limits";
 import { encodeAwareness, MESSAGE } from "../../shared/protocol";
 import { type HubClient, openPage } from "../support/hub-client";
-import { sheetWithPeople, startTestHub, temporaryFolder } from "../support/hub-under-test";
+import { sheetWithPeople } from "../support/hub-under-test";
+import { oneHub } from "../support/one-hub";
 
 describe("live ink and presence", () => {
-  const folder = temporaryFolder();
-  let running: RunningHub;
+  const hub = oneHub();
   let people: Awaited<ReturnType<typeof sheetWithPeople>>;
   let anna: HubClient;
   let ben: HubClient;
   const open = (
     who: "owner" | "draw" | "view",
     more: { client?: number; document?: "critique" } = {},
-  ) => openPage({ url: running.url, sheet: people.sheet, cookie: people.cookies[who], ...more });
+  ) => openPage({ url: hub.url, sheet: people.sheet, cookie: people.cookies[who], ...more });
 
-  beforeAll(async () => {
-    running = await startTestHub(folder.path);
-  });
-  afterAll(async () => {
-    await running.stop();
-    folder.remove();
-  });
   beforeEach(async () => {
-    people = await sheetWithPeople(running.url);
+    people = await sheetWithPeople(hub.url);
     anna = await open("owner", { client: 11 });
     ben = await open("draw", { client: 22 });
     return async () => {

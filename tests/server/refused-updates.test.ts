@@ -1,35 +1,27 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
 import * as Y from "yjs";
-import type { RunningHub } from "../../server/start-hub";
 import { CLOSE } from "../../shared/close-code";
 import { LIMITS } from "../../shared/limits";
 import { encodeSync, SYNC } from "../../shared/protocol";
 import { type HubClient, openPage } from "../support/hub-client";
-import { createSheet, enter, startTestHub, temporaryFolder } from "../support/hub-under-test";
+import { createSheet, enter } from "../support/hub-under-test";
+import { oneHub } from "../support/one-hub";
 
 describe("an update that is not fit", () => {
-  const folder = temporaryFolder();
-  let running: RunningHub;
+  const hub = oneHub();
   let sheet: string;
   let cookie: string;
   let anna: HubClient;
   let ben: HubClient;
   const open = (doc?: Y.Doc) => {
-    const page = { url: running.url, sheet, cookie };
+    const page = { url: hub.url, sheet, cookie };
     return openPage(doc === undefined ? page : { ...page, doc });
   };
 
-  beforeAll(async () => {
-    running = await startTestHub(folder.path);
-  });
-  afterAll(async () => {
-    await running.stop();
-    folder.remove();
-  });
   beforeEach(async () => {
-    const made = await createSheet(running.url);
+    const made = await createSheet(hub.url);
     ({ sheet } = made);
-    cookie = await enter(running.url, sheet, made.links.draw);
+    cookie = await enter(hub.url, sheet, made.links.draw);
     anna = await open();
     ben = await open();
     return async () => {

@@ -1,40 +1,26 @@
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { RunningHub } from "../../server/start-hub";
+import { beforeAll, describe, expect, it } from "vitest";
 import type { LinkCreated } from "../../shared/api-answers";
 import { ROLES } from "../../shared/role";
-import {
-  ask,
-  createSheet,
-  enter,
-  revokedDevice,
-  sheetWithPeople,
-  startTestHub,
-  temporaryFolder,
-} from "../support/hub-under-test";
+import { ask, createSheet, enter, revokedDevice, sheetWithPeople } from "../support/hub-under-test";
+import { oneHub } from "../support/one-hub";
 
 const PEOPLE = [...ROLES, "stranger", "neighbour", "revoked"] as const;
 type Who = (typeof PEOPLE)[number];
 
 describe("each role at each door", () => {
-  const folder = temporaryFolder();
-  let running: RunningHub;
+  const hub = oneHub();
   let url: string;
   let sheet: string;
   let links: Awaited<ReturnType<typeof createSheet>>["links"];
   let cookies: Record<Who, string | undefined>;
 
   beforeAll(async () => {
-    running = await startTestHub(folder.path);
-    ({ url } = running);
+    ({ url } = hub);
     const people = await sheetWithPeople(url);
     ({ sheet, links } = people);
     const neighbour = (await sheetWithPeople(url)).cookies.owner;
     const revoked = await revokedDevice(url, sheet, people.cookies.owner);
     cookies = { ...people.cookies, stranger: undefined, neighbour, revoked };
-  });
-  afterAll(async () => {
-    await running.stop();
-    folder.remove();
   });
 
   /** What each door answers to whom: the owner, others with a link, and those without one. */

@@ -1,33 +1,20 @@
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { RunningHub } from "../../server/start-hub";
+import { beforeAll, describe, expect, it } from "vitest";
 import type { LinkCreated, LinksListed } from "../../shared/api-answers";
 import { CLOSE } from "../../shared/close-code";
 import { DOCUMENTS } from "../../shared/document-name";
 import { mayWrite, ROLES } from "../../shared/role";
 import { connect, openPage } from "../support/hub-client";
-import {
-  ask,
-  enter,
-  revokedDevice,
-  sheetWithPeople,
-  startTestHub,
-  temporaryFolder,
-} from "../support/hub-under-test";
+import { ask, enter, revokedDevice, sheetWithPeople } from "../support/hub-under-test";
+import { oneHub } from "../support/one-hub";
 
 describe("each role at each socket", () => {
-  const folder = temporaryFolder();
-  let running: RunningHub;
+  const hub = oneHub();
   let url: string;
   let people: Awaited<ReturnType<typeof sheetWithPeople>>;
 
   beforeAll(async () => {
-    running = await startTestHub(folder.path);
-    ({ url } = running);
+    ({ url } = hub);
     people = await sheetWithPeople(url);
-  });
-  afterAll(async () => {
-    await running.stop();
-    folder.remove();
   });
 
   const doors = DOCUMENTS.flatMap((document) => ROLES.map((role) => ({ role, document })));

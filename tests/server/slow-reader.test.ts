@@ -1,27 +1,19 @@
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { RunningHub } from "../../server/start-hub";
+import { describe, expect, it } from "vitest";
 import { MESSAGE } from "../../shared/protocol";
 import { openPage } from "../support/hub-client";
-import { createSheet, enter, startTestHub, temporaryFolder } from "../support/hub-under-test";
+import { createSheet, enter } from "../support/hub-under-test";
+import { oneHub } from "../support/one-hub";
 
 const STROKES = 40;
 const STROKE_BYTES = 300_000; // 12 MB in all: more than the buffers between two sockets hold
 
 describe("a reader that stands still for a while", () => {
-  const folder = temporaryFolder();
-  let running: RunningHub;
-  beforeAll(async () => {
-    running = await startTestHub(folder.path);
-  });
-  afterAll(async () => {
-    await running.stop();
-    folder.remove();
-  });
+  const hub = oneHub();
 
   it("costs the hub little, holds up nobody, and has everything in the end", async () => {
-    const { sheet, links } = await createSheet(running.url);
-    const cookie = await enter(running.url, sheet, links.draw);
-    const page = { url: running.url, sheet, cookie };
+    const { sheet, links } = await createSheet(hub.url);
+    const cookie = await enter(hub.url, sheet, links.draw);
+    const page = { url: hub.url, sheet, cookie };
     const [anna, ben, slow] = [await openPage(page), await openPage(page), await openPage(page)];
     const updatesOf = (heard: readonly number[]) =>
       heard.filter((type) => type === MESSAGE.sync).length;
