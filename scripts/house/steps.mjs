@@ -2,7 +2,7 @@ import { mkdirSync, rmSync } from "node:fs";
 import { ensureBuilt } from "./built.mjs";
 import { inRoot } from "./root.mjs";
 import { run, runTool } from "./run.mjs";
-import { NOTHING, playwrightTally, vitestTally } from "./tally.mjs";
+import { playwrightTally, vitestTally } from "./tally.mjs";
 
 const REPORTS = "test-results/verify";
 const NEXT = "next/dist/bin/next";
@@ -11,8 +11,9 @@ const NEXT = "next/dist/bin/next";
 const JOURNEYS_AT_MOST = 40 * 60_000;
 
 /**
- * What is looked at, cheapest first. Each step answers with an exit code, what was said, and, where
- * tests ran, how many: a step that is not a test counts as one failed when it fails.
+ * What is looked at. Each step answers with an exit code, what was said, and, where tests ran, how many: a
+ * step that is not a test counts as one failed when it fails. `hands` says how many processors it keeps
+ * busy, one unless said; `after` which steps have to be done before it begins.
  */
 const FORMAT = {
   name: "format and lint",
@@ -37,8 +38,8 @@ const LIB_TYPES = {
   work: () => runTool("typescript/bin/tsc", ["-p", "lib/tsconfig.json"]),
 };
 
-const vitest = (name, projects) => ({
-  name,
+const vitest = (name, projects, more = {}) => ({
+  ...{ name, ...more },
   async work() {
     const report = freshReport(`${projects[0]}.json`);
     const ran = await runTool("vitest/vitest.mjs", [
@@ -52,6 +53,7 @@ const vitest = (name, projects) => ({
 
 const BUILD = {
   name: "build",
+  after: [TYPES], // both write below .next
   async work() {
     try {
       await ensureBuilt();
@@ -63,7 +65,7 @@ const BUILD = {
 };
 
 const JOURNEYS = {
-  name: "journeys in Chromium",
+  ...{ name: "journeys in Chromium", hands: 2, after: [BUILD] },
   async work() {
     const report = freshReport("journeys.json");
     const ran = await run(
@@ -75,42 +77,14 @@ const JOURNEYS = {
   },
 };
 
+const HOUSE = vitest("borders and examples", ["house"]);
+const LIB = vitest("tests of lib and shared", ["lib"], { hands: 2 });
+const SERVER = vitest("tests of the server", ["server"]); // two files at a time, which wait a good deal
+
 /** All but what needs a build or a browser. */
-export const QUICK = [
-  FORMAT,
-  TYPES,
-  LIB_TYPES,
-  vitest("borders and examples", ["house"]),
-  vitest("tests of lib and shared", ["lib"]),
-  vitest("tests of the server", ["server"]),
-];
+export const QUICK = [TYPES, FORMAT, LIB_TYPES, HOUSE, LIB, SERVER];
 
-export const ALL = [...QUICK, BUILD, JOURNEYS];
-
-/** Takes every step, whatever the ones before it answered, so that one run shows all there is. */
-export async function take(steps) {
-  const total = { ...NOTHING };
-  for (const step of steps) {
-    process.stdout.write(`· ${step.name} …\n`);
-    const started = performance.now();
-    const { code, output, tally } = await step.work();
-    const seconds = ((performance.now() - started) / 1000).toFixed(1);
-    // tests all green and yet a bad exit: something failed outside them
-    const beside = code !== 0 && (tally?.failed ?? 0) === 0 ? 1 : 0;
-    const bad = code !== 0 || (tally?.failed ?? 0) > 0;
-    if (bad) console.log(output.trimEnd());
-    console.log(`${bad ? "✗" : "✓"} ${step.name}: ${seconds} s${counted(tally)}`);
-    total.passed += tally?.passed ?? 0;
-    total.failed += (tally?.failed ?? 0) + beside;
-    total.skipped += tally?.skipped ?? 0;
-  }
-  return total;
-}
-
-function counted(tally) {
-  if (tally === undefined) return "";
-  return ` (${tally.passed} of ${tally.passed + tally.failed + tally.skipped} tests passed)`;
-}
+export const ALL = [TYPES, FORMAT, LIB_TYPES, HOUSE, LIB, SERVER, BUILD, JOURNEYS];
 
 function freshReport(name) {
   mkdirSync(inRoot(REPORTS), { recursive: true });
