@@ -54,7 +54,8 @@ function commonShare(pose: StepPose, step: Step, yardstick: CommonYardstick): nu
   return isStylised(pose, step, yardstick) ? null : POSE_SHARES[yardstick][pose];
 }
 
-function shareIn(rule: Step, pose: StepPose): number | null {
+/** When a step has a pose, as a share of it; null where it has not, or does not end. */
+export function shareIn(rule: Step, pose: StepPose): number | null {
   const frames = stepFrames(rule);
   const panel = rule[pose];
   return frames === null || panel === null ? null : (panel.frame - rule.contact.frame) / frames;

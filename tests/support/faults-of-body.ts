@@ -132,6 +132,7 @@ export const BODY_FAULTS: readonly Fault[] = [
       symmetry: ONE_SIDE,
       hitch: MOVES,
       "hip-order": "hips that are level stand in no order",
+      loop: "a step that is lowered begins or ends the loop, and its other end is not",
     },
     put: (into, side, times) => level(into, side, Math.max(0, RANGE - times * (RANGE - 0.01))),
   },

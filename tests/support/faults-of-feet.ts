@@ -14,6 +14,7 @@ import type { Fault } from "./seeding";
 
 const POSES = ["contact", "down", "passing", "up"] as const;
 
+const ONE_STEP = "a leg that is drawn otherwise in one step alone is no mirror image of the other";
 const REACHES = "a leg that is nearly straight has to be drawn longer to go through the floor";
 
 /** The foot put so far over the ground, its lowest mark; below 0 under it. */
@@ -29,8 +30,11 @@ export const GROUND_FAULTS: readonly Fault[] = POSES.flatMap((pose): Fault[] => 
     level: "shows",
     panels: [`@ ${pose}`],
     foot: true,
-    // At the up the other foot is in the air already.
-    ...(pose === "up" ? { brings: { tempo: "no foot is on the ground then" } } : {}),
+    brings: {
+      symmetry: ONE_STEP,
+      // At the up the other foot is in the air already.
+      ...(pose === "up" ? { tempo: "no foot is on the ground then" } : {}),
+    },
     put: (into, side, times) =>
       atBoth(into, `${side} ${pose}`, (rest, name) => standing(rest, name, side, times * 0.02)),
   },
@@ -40,7 +44,7 @@ export const GROUND_FAULTS: readonly Fault[] = POSES.flatMap((pose): Fault[] => 
     level: "shows",
     panels: [`@ ${pose}`],
     foot: true,
-    brings: { reach: REACHES, "limb-length": REACHES },
+    brings: { reach: REACHES, "limb-length": REACHES, symmetry: ONE_STEP },
     put: (into, side, times) =>
       atBoth(into, `${side} ${pose}`, (rest, name) =>
         standing(rest, name, side, -times * sinkLimit(rest, name, side)),
@@ -84,6 +88,7 @@ export const ROLL_FAULTS: readonly Fault[] = [
     level: "may-show",
     panels: ["@ contact"],
     foot: true,
+    brings: { symmetry: ONE_STEP },
     // The toe stands 10 % over its heel and is to stay above 2 %.
     put: (into, side, times) =>
       atBoth(into, `${side} contact`, (rest, name) =>
@@ -104,6 +109,7 @@ export const ROLL_FAULTS: readonly Fault[] = [
     level: "may-show",
     panels: ["@ passing"],
     foot: true,
+    brings: { symmetry: ONE_STEP },
     put: (into, side, times) => pitched(into, `${side} passing`, side, -times * 10),
   },
   {
@@ -144,6 +150,8 @@ export const SHAPE_FAULTS: readonly Fault[] = [
       float: "at a contact both feet are asked to bear, and one is in the air",
       "weight-side": "feet that are side by side have no hips between them",
       tempo: "a step between feet side by side has no length",
+      symmetry: ONE_STEP,
+      snap: "a leg that has straightened as it stands is drawn up at once, where it would still push",
     },
     put: (into, side, times) =>
       atBoth(into, `${side} contact`, (rest, name) => crossed(rest, name, side, 0.05 / times)),
@@ -159,6 +167,7 @@ export const SHAPE_FAULTS: readonly Fault[] = [
       reach: "the foot that swings is put a step ahead of hips that stayed",
       "limb-length": "the foot that swings is put a step ahead of hips that stayed",
       clearance: "the foot that swings lies where it will land",
+      symmetry: ONE_STEP,
     },
     put: (into, side, times) => strided(into, `${side} passing`, side, times * 0.05),
   },

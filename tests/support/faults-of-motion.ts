@@ -35,6 +35,8 @@ function jumping(into: Walk, side: Side, ahead: number): Walk {
   }, into);
 }
 
+const ONE_STEP = "a leg that is drawn otherwise in one step alone is no mirror image of the other";
+
 /** What is seen between the poses, and where the loop begins again. */
 export const MOTION_FAULTS: readonly Fault[] = [
   {
@@ -44,7 +46,7 @@ export const MOTION_FAULTS: readonly Fault[] = [
     panels: ["@ passing"],
     sideOf: otherSide,
     foot: true,
-    brings: { sink: "a toe that drags is under the ground" },
+    brings: { sink: "a toe that drags is under the ground", symmetry: ONE_STEP },
     put: (into, side, times) => swinging(into, side, -times * 0.02),
   },
   {
@@ -54,6 +56,7 @@ export const MOTION_FAULTS: readonly Fault[] = [
     panels: ["@ passing"],
     sideOf: otherSide,
     foot: true,
+    brings: { symmetry: ONE_STEP },
     put: (into, side, times) => swinging(into, side, LIFE + times * (0.12 - LIFE)),
   },
   {
@@ -70,7 +73,10 @@ export const MOTION_FAULTS: readonly Fault[] = [
     level: "may-show",
     panels: ["@ contact", "@ down"],
     finest: 0.001, // two hips by pencil are good to as much as counts
-    brings: { reach: "hips that stay behind are out of the reach of the leg that has landed" },
+    brings: {
+      reach: "hips that stay behind are out of the reach of the leg that has landed",
+      symmetry: ONE_STEP,
+    },
     put(into, side, times) {
       const now = hipsAlong(into, `${side} down`) - hipsAlong(into, `${side} contact`);
       return carry(into, `${side} down`, { ahead: -times * 0.005 - now });

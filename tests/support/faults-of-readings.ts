@@ -160,6 +160,7 @@ export const READING_FAULTS: readonly Fault[] = [
     panels: ["@ contact"],
     brings: {
       symmetry: "arms that swing otherwise in one step are no mirror image of the other's",
+      hitch: "a wrist that is on the other side in one pose alone breaks its arc",
     },
     put: (into, side, times) =>
       atBoth(into, `${side} contact`, (rest, name) => swung(rest, name, side, times * 0.05)),

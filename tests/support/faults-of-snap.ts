@@ -108,7 +108,11 @@ export const SNAP_FAULTS: readonly Fault[] = [
       const { frame } = panelOf(into, `${side} passing`);
       return into.panels.every((panel) => Math.abs(panel.frame - frame) !== 1);
     },
-    brings: { "limb-length": BONES, reach: BONES },
+    brings: {
+      "limb-length": BONES,
+      reach: BONES,
+      symmetry: "a knee that is straight in one step alone is no mirror image of the other",
+    },
     put: snapping,
   },
 ];

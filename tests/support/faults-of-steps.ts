@@ -46,6 +46,7 @@ export const MARK_SLIPS: readonly Fault[] = [
   },
 ];
 
+const ONE_STEP = "one step that is drawn otherwise is no mirror image of the other";
 const SLID =
   "the drawing stands elsewhere on the ground as a whole, so what is read between two poses changes with it";
 
@@ -58,7 +59,11 @@ export const SLIDES: readonly Fault[] = [
     panels: ["@ passing"],
     onlyLast: true,
     foot: true,
-    brings: { hitch: SLID },
+    brings: {
+      hitch: SLID,
+      symmetry:
+        "a step is as long as its feet stand apart at their passings, and one stands elsewhere",
+    },
     put(into, side, times) {
       const ahead = times * 0.05 - travel(into, side, "ball", "down");
       return moveAll(into, `${side} passing`, { ahead });
@@ -125,7 +130,10 @@ export const HEIGHTS: readonly Fault[] = [
     level: "shows",
     panels: ["@ contact", "@ passing"],
     yardsticks: ["life"],
-    brings: { hitch: "a body that sinks between poses that stand higher sinks twice" },
+    brings: {
+      hitch: "a body that sinks between poses that stand higher sinks twice",
+      symmetry: ONE_STEP,
+    },
     finest: 0.0025, // two hips by pencil are good to 0.5 %, which is all there is between once and twice
     put: (into, side, times) => lowered(into, `${side} passing`, side, "contact", -times * 0.005),
   },
@@ -135,7 +143,7 @@ export const HEIGHTS: readonly Fault[] = [
     level: "shows",
     panels: ["@ contact", "@ down"],
     yardsticks: ["life"],
-    brings: { "hip-range": RANGE },
+    brings: { "hip-range": RANGE, symmetry: ONE_STEP },
     put: (into, side, times) => lowered(into, `${side} contact`, side, "down", -times * 0.02),
   },
 ];
@@ -206,7 +214,7 @@ function later(into: Walk, name: PanelName, by: number): Walk {
 }
 
 /** A side's step drawn out to so many frames, its poses at the shares they had; what follows comes later. */
-function stretched(into: Walk, side: Side, frames: number): Walk {
+export function stretched(into: Walk, side: Side, frames: number): Walk {
   const from = panelOf(into, `${side} contact`).frame;
   const to = panelOf(into, nextOf(into, side)).frame;
   const late = into.panels.reduce<Walk>((rest, { id, frame }) => {

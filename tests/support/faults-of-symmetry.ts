@@ -1,5 +1,6 @@
 import { limbJoint, otherSide, SIDES, type Side } from "../../lib/body";
 import type { Walk } from "../../lib/gait";
+import { isSecond } from "./faults-of-pairs";
 import { landing } from "./faults-of-readings";
 import { acrossOf, alongOf, atBoth, heightOf, moveMarks, nextOf } from "./seeded/posed";
 import type { Fault } from "./seeding";
@@ -14,10 +15,6 @@ function leaning(into: Walk, name: string, low: Side, degrees: number): Walk {
   const arm = (["shoulder", "elbow", "wrist"] as const).map((part) => limbJoint(low, part));
   return moveMarks(into, name, arm, { up: to - heightOf(into, name, shoulder, "front") });
 }
-
-/** The step that comes second in the walk: a remark of a pair is told on it. */
-const isSecond = (into: Walk, side: Side) =>
-  into.panels.find(({ pose }) => pose === "contact")?.weightOn === otherSide(side);
 
 /** From heel to heel, leg lengths. */
 function lengthOf(from: Walk, side: Side): number {
@@ -83,6 +80,7 @@ export const SYMMETRY_FAULTS: readonly Fault[] = [
       reach: "a foot so far from hips that stayed is out of the leg's reach",
       "limb-length": "a leg that cannot reach is drawn longer",
       "weight-side": "hips that stayed are not over feet that went on",
+      loop: "the last pose has another step than the first",
     },
     put(into, side, times) {
       const index = times * 0.15;

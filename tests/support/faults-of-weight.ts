@@ -34,6 +34,7 @@ const LIFE = 0.093; // leg lengths that people's hips are ahead of the standing 
 const TO_AND_FRO = "the body goes to and fro between its poses";
 const STRETCHED = "the foot that stays behind is out of the leg's reach";
 
+const ONE_STEP = "a body that leans in one step alone is no mirror image of the other";
 const TOO_FAR_ASIDE = "so far aside the leg that stands has to be longer than it is";
 
 /** Weight that is not over the feet, from the side and from the front. */
@@ -43,7 +44,7 @@ export const WEIGHT_FAULTS: readonly Fault[] = [
     check: "weight-side",
     level: "shows",
     panels: ["@ passing"],
-    brings: { hitch: TO_AND_FRO },
+    brings: { hitch: TO_AND_FRO, symmetry: ONE_STEP },
     put: (into, side, times) => ahead(into, side, LIFE - times * (LIFE - 0.03)),
   },
   {
@@ -51,7 +52,7 @@ export const WEIGHT_FAULTS: readonly Fault[] = [
     check: "weight-side",
     level: "shows",
     panels: ["@ passing"],
-    brings: { hitch: TO_AND_FRO, reach: STRETCHED },
+    brings: { hitch: TO_AND_FRO, reach: STRETCHED, symmetry: ONE_STEP },
     put: (into, side, times) => ahead(into, side, LIFE + times * (0.15 - LIFE)),
   },
   {
@@ -59,7 +60,13 @@ export const WEIGHT_FAULTS: readonly Fault[] = [
     check: "weight-side",
     level: "shows",
     panels: ["@ contact"],
-    brings: { hitch: TO_AND_FRO, reach: STRETCHED, "limb-length": STRETCHED },
+    brings: {
+      hitch: TO_AND_FRO,
+      reach: STRETCHED,
+      "limb-length": STRETCHED,
+      symmetry: ONE_STEP,
+      snap: "the leg behind is drawn straight by hips that go on, and bent before and after",
+    },
     put: (into, side, times) =>
       atBoth(into, `${side} contact`, (rest, name) =>
         carry(rest, name, { ahead: -times * aheadOf(rest, name, side) }),

@@ -1,5 +1,12 @@
 import { limbJoint, type Side, type ViewMarks } from "../../lib/body";
-import { type Level, type Remark, reviewWalk, type Walk, type Yardstick } from "../../lib/gait";
+import {
+  type Level,
+  type Remark,
+  reviewWalk,
+  type Subject,
+  type Walk,
+  type Yardstick,
+} from "../../lib/gait";
 import reference from "../reference/captured-strides.json";
 import { capturedWalk } from "./captured";
 import { dice } from "./dice";
@@ -84,6 +91,8 @@ export interface Fault {
   readonly name: string;
   readonly check: Remark["check"];
   readonly level: Level;
+  /** What of the drawing the remark must be about, where its check asks about more than one thing. */
+  readonly subject?: Subject;
   /** Panels the remark must name; `@` stands for the side, `~` for the other, `next` for the contact that ends the step, `first` and `second` for the walk's contacts. */
   readonly panels: readonly string[];
   /** The remark must end with those panels, and may begin with others. */
@@ -141,6 +150,7 @@ export function isNamed(fault: Fault, remark: Remark, side: Side, from: Walk): b
   const about = fault.sideOf === undefined ? side : fault.sideOf(side);
   return (
     remark.check === fault.check &&
+    (fault.subject === undefined || remark.subject === fault.subject) &&
     GRAVITY[remark.level] >= GRAVITY[fault.level] &&
     (fault.within === true
       ? told.every((panel) => asked.includes(panel))

@@ -1,3 +1,4 @@
+import { otherSide } from "../../body";
 import type { Remark } from "../finding";
 import { LIFTS } from "../methods/clearance";
 import type { Study } from "../study";
@@ -13,15 +14,20 @@ const JUST_CLEAR = 0;
 /** How far within the limit a foot is put that was lifted beyond it, leg lengths. */
 const INSIDE = 0.01;
 
-/** A swing foot that drags, or is lifted high: brought to where people carry it, or just within, knee solved. */
+/**
+ * A swing foot that drags, or is lifted high: brought to where people carry it, or just within, knee solved.
+ * One that is lifted otherwise than in the step it goes by is brought to where that has it.
+ */
 export function fixClearance(
-  { walk, leg }: Study,
-  { side, panels, measured }: Remark,
+  { walk, leg, pattern }: Study,
+  { side: named, panels, measured, expected }: Remark,
 ): readonly Proposal[] {
   const panel = walk.panels.find(({ id }) => id === panels[0]);
-  if (panel === undefined || side === null || leg.kind === "cannot-tell") return [];
+  if (panel === undefined || named === null || leg.kind === "cannot-tell") return [];
+  const side = pattern === null ? named : otherSide(named); // a step goes by the name of the foot that carries
   const drags = measured.value < 0;
-  const heights = drags ? [CARRIED, JUST_CLEAR] : [LIFTS - INSIDE, CARRIED];
+  const common = drags ? [CARRIED, JUST_CLEAR] : [LIFTS - INSIDE, CARRIED];
+  const heights = pattern === null ? common : [expected.value];
   return heights.map((height) => {
     const by = height - measured.value;
     const amount = percent({ value: by, plusMinus: 0 });

@@ -8,6 +8,7 @@ import { placeOf } from "../ground-mark";
 import type { Step } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
+import { framesInWords } from "../words";
 import { marksMoved } from "./move-pose";
 import type { Proposal } from "./proposal";
 
@@ -19,19 +20,30 @@ interface Stem {
 
 /**
  * Uneven time: the nearest layout on whole exposures, the contacts staying where they are; where the two
- * steps of a stride differ, its middle contact in the middle, and each step's poses at their shares.
+ * steps of a stride differ, its middle contact in the middle, and each step's poses at their shares. A step
+ * that lasts otherwise than the one it goes by gets its frames, and what follows comes so much later.
  * On the spot a drawing goes with its stem over the ground, or stays where it lies: whichever leaves the
  * planted feet alone.
  */
 export function fixGaps(study: Study, remark: Remark): readonly Proposal[] {
-  const layouts = remark.side === null ? [halves(study, remark)] : inStep(study, remark);
+  const lasts = study.pattern !== null && remark.measured.unit === "frames";
+  const layouts =
+    remark.side === null
+      ? [halves(study, remark)]
+      : lasts
+        ? [lasting(study, remark)]
+        : inStep(study, remark);
   return layouts.flatMap((stems) => {
     const slid = stems.filter(({ panel, frame }) => panel.frame !== frame);
     if (slid.length === 0) return [];
     const changes = slid.map(
       ({ panel, frame }): FixChange => ({ kind: "slide", panel: panel.id, frame }),
     );
-    const title = remark.side === null ? "Give both steps the same time" : titleOf(slid);
+    const title = lasts
+      ? `Give the step ${framesInWords(remark.expected.value)}`
+      : remark.side === null
+        ? "Give both steps the same time"
+        : titleOf(slid);
     return [
       { title, changes },
       {
@@ -78,6 +90,18 @@ function inStep(study: Study, { side, panels }: Remark): (readonly Stem[])[] {
 
 function holds({ panels, next }: Step, id: string): boolean {
   return next?.id === id || panels.some((panel) => panel.id === id);
+}
+
+/** A step of as many frames as the one that it goes by; what follows comes so much later or sooner. */
+function lasting({ steps, walk }: Study, { panels, expected }: Remark): readonly Stem[] {
+  const step = steps.find(({ contact }) => contact.id === panels[0]);
+  if (step?.next == null) return [];
+  const { contact, next } = step;
+  const to = contact.frame + expected.value;
+  const later = walk.panels
+    .filter(({ frame }) => frame >= next.frame)
+    .map((panel) => ({ panel, frame: panel.frame + to - next.frame }));
+  return [...scaled(step, { from: contact.frame, to, exposure: walk.exposure }), ...later];
 }
 
 /** Both steps of a stride as long as each other, as far as whole exposures allow. */

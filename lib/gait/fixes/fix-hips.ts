@@ -12,8 +12,8 @@ import { movedPanel, type Proposal } from "./proposal";
  * kept and knees solved; of the two poses compared, the judged one first.
  */
 export function fixHips(study: Study, { panels }: Remark): readonly Proposal[] {
-  return study.steps.flatMap((step) =>
-    hipRules(study).flatMap((rule) => {
+  const ways = study.steps.flatMap((step) =>
+    hipRules(study, step).flatMap((rule) => {
       const pair = [step[rule.subject], step[rule.against]];
       if (!pair.every((panel) => panel !== null && panels.includes(panel.id))) return [];
       return [rule.subject, rule.against].flatMap((pose) => {
@@ -26,6 +26,8 @@ export function fixHips(study: Study, { panels }: Remark): readonly Proposal[] {
       });
     }),
   );
+  // Two rules for one pair of poses may leave the same room.
+  return ways.filter(({ title }, nth) => ways.findIndex((one) => one.title === title) === nth);
 }
 
 function raised(study: Study, step: Step, pose: StepPose, by: number): Proposal[] {

@@ -11,29 +11,23 @@ import {
   type ViewMarks,
 } from "../../body";
 import { distance } from "../../geometry";
-import {
-  type Frame,
-  isStepPose,
-  nearestDrawn,
-  nextDrawn,
-  STEP_POSES,
-  type StepPose,
-} from "../../motion";
+import { STEP_POSES, type StepPose } from "../../motion";
 import { applyFix } from "../apply-fix";
 import { posesAsked } from "../checks/missing-pose";
 import type { Remark } from "../finding";
 import type { FixChange } from "../fix";
 import { placeOf } from "../ground-mark";
 import { type PoseGroup, poseGroups } from "../pose-groups";
-import { POSE_SHARES } from "../pose-shares";
 import { walkingPanels } from "../step";
 import { type Study, studyWalk } from "../study";
-import type { CommonYardstick, WalkPanel } from "../walk";
+import type { Walk, WalkPanel } from "../walk";
 import { listed } from "../words";
 import { overTheFoot } from "./fix-weight";
 import { heightOf, hipSpan, inside } from "./hip-span";
 import { inBetween } from "./in-between";
+import { frameFor } from "./missing-frame";
 import { moveBody } from "./move-pose";
+import { poseByRule } from "./pose-by-rule";
 import type { Proposal } from "./proposal";
 
 type Added = Extract<FixChange, { kind: "add-panel" }>;
@@ -41,7 +35,8 @@ type Added = Extract<FixChange, { kind: "add-panel" }>;
 /**
  * Missing poses: a panel for each, at the frame where the yardstick has it between the poses about it,
  * its marks in-between theirs, hips in the span that the step's other poses leave, knees solved. Where a
- * passing in-between has its weight beside the foot, the body goes over it.
+ * passing in-between has its weight beside the foot, the body goes over it; where that is not as in the step
+ * it goes by, it is drawn from that.
  */
 export function fixMissing(study: Study, remark: Remark): readonly Proposal[] {
   const asIs = allAdded(study, remark, (_, { marks }) => marks);
@@ -50,7 +45,8 @@ export function fixMissing(study: Study, remark: Remark): readonly Proposal[] {
       ? overTheFoot(now, panel, panel.weightOn)
       : panel.marks,
   );
-  return [asIs, balanced].flatMap((changes) =>
+  const copied = study.pattern === null ? [] : allAdded(study, remark, poseByRule);
+  return [asIs, balanced, copied].flatMap((changes) =>
     changes.length === 0 ? [] : [{ title: titleOf(changes), changes }],
   );
 }
@@ -70,7 +66,7 @@ function allAdded(study: Study, { side, panels }: Remark, balance: Balance): rea
   const asked = posesAsked(study, side).poses;
   const added: Added[] = [];
   for (const pose of STEP_POSES.filter((one) => asked.includes(one))) {
-    const now = studyWalk(applyFix(study.walk, { changes: added }), study.yardstick);
+    const now = againBy(study, applyFix(study.walk, { changes: added }));
     const group = groupAt(now, side, panels);
     if (group === null) return [];
     if (group.panels.some((panel) => panel.pose === pose)) continue;
@@ -79,6 +75,11 @@ function allAdded(study: Study, { side, panels }: Remark, balance: Balance): rea
     added.push(made);
   }
   return added;
+}
+
+/** The walk as it stands now, held against the same step as before. */
+function againBy({ yardstick, pattern }: Study, walk: Walk): Study {
+  return { ...studyWalk(walk, yardstick), pattern };
 }
 
 /** The step that a remark is about, as it stands now. */
@@ -111,74 +112,6 @@ function addedPose(study: Study, group: PoseGroup, pose: StepPose, balance: Bala
   return { kind: "add-panel", ...about, marks: inSpan(study, { ...about, marks }, pose) };
 }
 
-/** A panel and where the yardstick has its pose, in steps from the contact of the step in question. */
-interface Anchor {
-  readonly panel: WalkPanel;
-  readonly at: number;
-}
-
-/**
- * The frame of a missing pose: where the yardstick has it between the step's contacts, or between the poses
- * about it where a contact is missing, on a drawn frame of its own between those. Null without room.
- */
-function frameFor({ walk, common }: Study, group: PoseGroup, pose: StepPose): Frame | null {
-  const shares = POSE_SHARES[common];
-  const anchors = anchorsOf(walk.panels, group, common);
-  const before = anchors.findLast(({ at }) => at < shares[pose]);
-  const after = anchors.find(({ at }) => at > shares[pose]);
-  if (before === undefined || after === undefined) return null;
-  const [from, to] = contactsAbout(walk.panels, group) ?? [before, after];
-  const share = (shares[pose] - from.at) / (to.at - from.at);
-  const moment = from.panel.frame + share * (to.panel.frame - from.panel.frame);
-  const least = nextDrawn(before.panel.frame, 1, walk.exposure);
-  const most = nextDrawn(after.panel.frame, -1, walk.exposure);
-  if (least > most) return null;
-  return Math.min(most, Math.max(least, nearestDrawn(moment, walk.exposure)));
-}
-
-/** The contacts between which a step's poses are even: its own, or the one before where it has none. */
-function contactsAbout(
-  panels: readonly WalkPanel[],
-  { panels: [first], contact, end }: PoseGroup,
-): readonly [Anchor, Anchor] | null {
-  if (first === undefined || end?.pose !== "contact") return null;
-  const before = panels.findLast(({ pose, frame }) => pose === "contact" && frame < first.frame);
-  if (contact !== null)
-    return [
-      { panel: contact, at: 0 },
-      { panel: end, at: 1 },
-    ];
-  return before === undefined
-    ? null
-    : [
-        { panel: before, at: -1 },
-        { panel: end, at: 1 },
-      ];
-}
-
-/** The step's panels, the one before and the one after, that stand where the yardstick has their pose. */
-function anchorsOf(
-  panels: readonly WalkPanel[],
-  { panels: own, end }: PoseGroup,
-  common: CommonYardstick,
-): Anchor[] {
-  const walking = walkingPanels(panels);
-  const [first] = own;
-  const before = first === undefined ? undefined : walking[walking.indexOf(first) - 1];
-  const at = ({ pose }: WalkPanel, steps: number): number => {
-    // In life the up may stand anywhere in its step, so there it tells nothing of where others are.
-    const roams = pose === "up" && common === "life" && steps === 0;
-    if (!isStepPose(pose) || roams) return Number.NaN;
-    return steps + POSE_SHARES[common][pose];
-  };
-  const found = [
-    ...(before === undefined ? [] : [{ panel: before, at: at(before, -1) }]),
-    ...own.map((panel) => ({ panel, at: at(panel, 0) })),
-    ...(end === null ? [] : [{ panel: end, at: at(end, 1) }]),
-  ];
-  return found.filter(({ at: share }) => Number.isFinite(share));
-}
-
 /** Knees bent as before, with the mean of the lengths that both neighbours drew. */
 function withKnees(marks: PoseMarks, before: WalkPanel, after: WalkPanel): PoseMarks {
   let { side, front } = marks;
@@ -206,7 +139,9 @@ function kneeBetween(marks: ViewMarks, before: ViewMarks, after: ViewMarks, leg:
   if (one == null || other == null) return null;
   const upper = (one.upper + other.upper) / 2;
   const lower = (one.lower + other.lower) / 2;
-  const knee = middleJoint(hip, foot, { upper, lower, bend: one.bend ?? other.bend ?? -1 });
+  // Marks of a leg that is nearly straight tell by chance to which side it bends.
+  const bent = one.straight < other.straight ? one : other;
+  const knee = middleJoint(hip, foot, { upper, lower, bend: bent.bend ?? -1 });
   const share = upper / (upper + lower); // out of reach: straight
   const at = knee ?? { x: hip.x + share * (foot.x - hip.x), y: hip.y + share * (foot.y - hip.y) };
   return { x: hundredth(at.x), y: hundredth(at.y) };
@@ -218,14 +153,15 @@ function bones(marks: ViewMarks, leg: Side, end: "ankle" | "heel") {
   const foot = markOf(marks, limbJoint(leg, end));
   if (hip === null || knee === null || foot === null) return null;
   const [upper, lower] = [distance(hip, knee), distance(knee, foot)];
-  return upper > 0 && lower > 0 ? { upper, lower, bend: bendOf(hip, knee, foot) } : null;
+  const straight = distance(hip, foot) / (upper + lower); // 1 is all the way
+  return upper > 0 && lower > 0 ? { upper, lower, straight, bend: bendOf(hip, knee, foot) } : null;
 }
 
 /** The hips raised or lowered to where the step's other poses leave room. */
 function inSpan(study: Study, added: Omit<WalkPanel, "id">, pose: StepPose): PoseMarks {
   const { kind: _, ...panel } = { kind: "add-panel", ...added };
   const walk = applyFix(study.walk, { changes: [{ kind: "add-panel", ...panel }] });
-  const now = studyWalk(walk, study.yardstick);
+  const now = againBy(study, walk);
   const step = now.steps.find((one) => one[pose]?.frame === panel.frame);
   const { leg } = study;
   if (step === undefined || leg.kind === "cannot-tell") return panel.marks;

@@ -2,11 +2,12 @@ import {
   footJoints,
   markOf,
   mirroredMarks,
+  type PoseMarks,
   type Side,
   shiftedMarks,
   type ViewMarks,
 } from "../../body";
-import { VIEWS, type View } from "../../geometry";
+import { VIEWS } from "../../geometry";
 import type { Remark } from "../finding";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
@@ -30,18 +31,26 @@ export function fixSymmetry({ walk }: Study, { panels, spots }: Remark): readonl
 function mirrored(from: WalkPanel, to: WalkPanel): Proposal | null {
   const { weightOn } = to;
   if (weightOn === null) return null;
-  const views = VIEWS.map((view) => [view, onItsGround(from, to, view, weightOn)] as const);
-  const marks = { ...to.marks, ...Object.fromEntries(views) };
+  const marks = laidOnto(mirroredPose(from.marks), to, weightOn);
   const changes = marksMoved(to, marks);
   if (changes.length === 0) return null;
   return { title: `Mirror the ${sided(weightOn, to.pose)} from the other step`, changes };
 }
 
-/** The mirrored marks of a view, shifted until the standing foot is where this panel has it. */
-function onItsGround(from: WalkPanel, to: WalkPanel, view: View, weightOn: Side): ViewMarks {
-  const own = to.marks[view];
+/** Both views of a pose, left and right exchanged. */
+export function mirroredPose({ side, front }: PoseMarks): PoseMarks {
+  return { side: mirroredMarks(side, "side"), front: mirroredMarks(front, "front") };
+}
+
+/** A panel's marks as another drawing has them, its standing foot where it was. None is added. */
+export function laidOnto(drawn: PoseMarks, to: WalkPanel, weightOn: Side): PoseMarks {
+  const [side, front] = VIEWS.map((view) => onItsGround(drawn[view], to.marks[view], weightOn));
+  return { side: side ?? {}, front: front ?? {} };
+}
+
+/** The other marks of a view, shifted until the standing foot is where this panel has it. */
+function onItsGround(other: ViewMarks, own: ViewMarks, weightOn: Side): ViewMarks {
   const joints = Object.keys(own) as (keyof ViewMarks)[];
-  const other = mirroredMarks(from.marks[view], view);
   const foot = footJoints(weightOn).find(
     (joint) => markOf(other, joint) !== null && markOf(own, joint) !== null,
   );

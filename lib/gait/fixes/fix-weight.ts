@@ -7,6 +7,7 @@ import type { Step } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { percent, sided } from "../words";
+import { asInItsRule } from "./fix-weight-by-rule";
 import { moveBody } from "./move-pose";
 import { movedPanel, type Proposal } from "./proposal";
 
@@ -22,12 +23,16 @@ const TOWARD = 0.58;
 /** The farthest from the standing ankle that they are put, leg lengths: well inside the 8 % that pass. */
 const NEAR = 0.06;
 
-/** Weight that is not over the feet: the body shifted over them, feet kept and knees solved. */
+/**
+ * Weight that is not over the feet, or not as in the step that it goes by: the body shifted over them, feet
+ * kept and knees solved.
+ */
 export function fixWeight(study: Study, { check, panels, side }: Remark): readonly Proposal[] {
   const panel = study.walk.panels.find(({ id }) => id === panels.at(-1));
   const { leg } = study;
   if (panel === undefined || leg.kind === "cannot-tell") return [];
   const step = study.steps.find((one) => one.panels.includes(panel));
+  if (study.pattern !== null && step !== undefined) return asInItsRule(study, step, check);
   const by =
     check === "weight-front" ? asideBy(study, step, panel, side) : forwardBy(study, panel, side);
   if (by === null) return [];

@@ -28,9 +28,7 @@ export function fixWidth(study: Study, remark: Remark): readonly Proposal[] {
   if (step?.next == null || step.weightOn === null || leg.kind === "cannot-tell") return [];
   const reading = stepWidth(study, step);
   if (reading.kind === "cannot-tell") return [];
-  const aim =
-    remark.expected.value === WIDTH.to ? WIDTH.to - WELL_WITHIN : WIDTH.from + WELL_WITHIN;
-  const by = aim - reading.value; // wider is above 0
+  const by = aimOf(study, remark) - reading.value; // wider is above 0
   const lands: Side = step.weightOn === "left" ? "right" : "left";
   const following = steps.find(({ contact }) => contact === step.next);
   const stance = new Set([step.next, ...(following?.panels ?? []), following?.next ?? step.next]);
@@ -49,6 +47,12 @@ export function fixWidth(study: Study, remark: Remark): readonly Proposal[] {
       changes: walk.panels.flatMap((panel) => asideBy(panel, SIDES, units / 2)),
     },
   ];
+}
+
+/** How wide the step is to be: as the step it goes by, or just within what passes in any walk. Leg lengths. */
+function aimOf({ pattern }: Study, { expected }: Remark): number {
+  if (pattern !== null) return expected.value;
+  return expected.value === WIDTH.to ? WIDTH.to - WELL_WITHIN : WIDTH.from + WELL_WITHIN;
 }
 
 /** Feet of one pose moved apart across the walk; the knees follow by half. Panel units, out is above 0. */

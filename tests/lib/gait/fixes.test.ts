@@ -11,7 +11,7 @@ import {
 } from "../../../lib/gait";
 import { SHAPE_FAULTS } from "../../support/faults-of-feet";
 import { travelling } from "../../support/seeding";
-import { walk, withPanel } from "../../support/walk";
+import { raise, retime, walk, without, withPanel } from "../../support/walk";
 
 interface Seed {
   readonly name: string;
@@ -104,6 +104,48 @@ describe.each(labels)("the fix for $name", (seed) => {
       }
     },
   );
+});
+
+const BY_A_STEP = ["this-walk", "version"] as const;
+
+describe.each(BY_A_STEP)("the fix for a pose that a step lacks, by %s", (yardstick) => {
+  const whole = retime(walk({ precision: 0 }), "left passing", 21);
+  const later = retime(whole, "right passing", 33);
+  const cases = (["down", "passing", "up"] as const).map((pose) => ({ pose }));
+
+  it.each(cases)("puts the $pose where the step it goes by has it", ({ pose }) => {
+    const faulty = without(later, `right ${pose}`);
+    const against = { version: later };
+    const remarks = (of: Walk) => reviewWalk(of, yardstick, [], against).remarks;
+    const remark = remarks(faulty).find(({ check }) => check === "missing-pose");
+    const fix = remark === undefined ? null : fixFor(faulty, remark, against);
+    if (remark === undefined || fix === null) throw new Error(`no fix for a missing ${pose}`);
+    const [added] = fix.changes;
+    const rule = later.panels.find(({ id }) => id === `left ${pose}`);
+    expect(added).toMatchObject({ kind: "add-panel", pose, frame: (rule?.frame ?? 0) + 12 });
+    const after = remarks(applyFix(faulty, fix));
+    expect(after.map(nameOf)).not.toContain(nameOf(remark));
+    expect(after.filter(({ level }) => level === "shows").map(({ why }) => why)).toEqual([]);
+  });
+});
+
+describe.each(BY_A_STEP)("the fix for hips that are not as in the step they go by, by %s", (by) => {
+  it.each([
+    { pose: "down", legs: -0.06 },
+    { pose: "passing", legs: -0.05 },
+    { pose: "up", legs: -0.06 },
+  ] as const)("brings the $pose back within what passes", ({ pose, legs }) => {
+    const clean = walk({ precision: 0 });
+    const faulty = raise(clean, `right ${pose}`, legs);
+    const against = { version: clean };
+    const told = reviewWalk(faulty, by, [], against).remarks;
+    const remark = told.find(({ check }) => check === "hip-order");
+    const fix = remark === undefined ? null : fixFor(faulty, remark, against);
+    if (remark === undefined || fix === null) throw new Error(`no fix for the ${pose}`);
+    const after = reviewWalk(applyFix(faulty, fix), by, [], against).remarks;
+    expect(after.map(({ check }) => check)).not.toContain("hip-order");
+    expect(after.filter(({ level }) => level === "shows").map(({ why }) => why)).toEqual([]);
+  });
 });
 
 describe("a pose that was drawn as another", () => {

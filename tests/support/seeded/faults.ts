@@ -4,6 +4,7 @@ import { BODY_FAULTS } from "../faults-of-body";
 import { GROUND_FAULTS, ROLL_FAULTS, SHAPE_FAULTS } from "../faults-of-feet";
 import { LEAD_IN_FAULTS } from "../faults-of-lead-in";
 import { MOTION_FAULTS } from "../faults-of-motion";
+import { PAIR_FAULTS } from "../faults-of-pairs";
 import { READING_FAULTS } from "../faults-of-readings";
 import { SNAP_FAULTS } from "../faults-of-snap";
 import { GAPS, HEIGHTS, LABELS, MARK_SLIPS, MISSING, SLIDES } from "../faults-of-steps";
@@ -24,6 +25,7 @@ const ALL: readonly Fault[] = [
   ...ROLL_FAULTS,
   ...GAPS,
   ...SYMMETRY_FAULTS,
+  ...PAIR_FAULTS,
   ...READING_FAULTS,
   ...MOTION_FAULTS,
   ...BODY_FAULTS,

@@ -1,12 +1,15 @@
 import { SIDES, type Side, type ViewMarks } from "../../../lib/body";
 import {
   type Against,
+  CHECK_IDS,
   type CheckId,
   type Remark,
-  reviewWalk,
   type Walk,
+  type WalkPanel,
   type Yardstick,
 } from "../../../lib/gait";
+import { CHECKS } from "../../../lib/gait/checks";
+import { studyWalk } from "../../../lib/gait/study";
 import { dice } from "../dice";
 import { type Fault, isNamed } from "../seeding";
 import { CLEAN_WALKS, type CleanWalk } from "./clean-walks";
@@ -27,7 +30,9 @@ export interface Outcome {
   readonly walk: Walk;
   /** The remark that names the fault, at its panels and side; null where none does. */
   readonly named: Remark | null;
-  /** What was not remarked before, of other checks that the fault does not explain. */
+  /** What other checks say that they did not say before, may show or shows, and the fault explains. */
+  readonly brought: readonly Remark[];
+  /** And what it does not explain. */
   readonly alarms: readonly Remark[];
 }
 
@@ -75,27 +80,86 @@ const STRIDE = 7; // prime to the number of places, or they would not all be see
 /** Puts the fault, draws the walk with a hand as exact as asked, and reads it. */
 export function outcomeOf(seeding: Seeding, times: number): Outcome {
   const { fault, base, yardstick, side } = seeding;
-  const walk = byHand(fault.put(base.walk, side, times), seeding);
-  const { remarks } = reviewWalk(walk, yardstick, [], againstOf(seeding));
-  const before = remarksBefore(seeding);
+  const put = seeded(seeding, times);
+  const walk = byHand(put, seeding);
+  const remarks = remarksOn(walk, yardstick, againstOf(seeding));
   const named = remarks.find((remark) => isNamed(fault, remark, side, base.walk)) ?? null;
-  const alarms = remarks.filter(
+  const others = remarks.filter(
     (remark) =>
       remark.level !== "tidy" &&
       remark.check !== fault.check &&
-      !ASKED_OF_THE_WHOLE.has(remark.check) &&
-      fault.brings?.[remark.check] === undefined &&
-      !before.has(nameOf(remark)),
+      !remarksBefore(seeding).has(nameOf(remark)),
   );
-  return { walk, named, alarms };
+  const touched = touchedBy(base.walk, put);
+  const [brought, alarms] = [true, false].map((explained) =>
+    others.filter(
+      ({ check, panels }) =>
+        explained === (fault.brings?.[check] !== undefined && panels.some((id) => touched.has(id))),
+    ),
+  );
+  return { walk, named, brought: brought ?? [], alarms: alarms ?? [] };
+}
+
+/** Whether the fault's own check names it; no other is asked. */
+export function isTold(seeding: Seeding, times: number): boolean {
+  const { fault, base, yardstick, side } = seeding;
+  const walk = byHand(seeded(seeding, times), seeding);
+  return remarksOn(walk, yardstick, againstOf(seeding), [fault.check]).some((remark) =>
+    isNamed(fault, remark, side, base.walk),
+  );
+}
+
+/** The fault put into its walk: the same each time, whoever draws it then. */
+function seeded({ fault, base, side }: Seeding, times: number): Walk {
+  const known = puts.get(fault) ?? new Map<string, Walk>();
+  puts.set(fault, known);
+  const key = [base.name, side, times].join();
+  const put = known.get(key) ?? fault.put(base.walk, side, times);
+  known.set(key, put);
+  return put;
+}
+
+const puts = new WeakMap<Fault, Map<string, Walk>>();
+
+/** What a review remarks, without all that it measures beside. */
+function remarksOn(
+  walk: Walk,
+  yardstick: Yardstick,
+  against: Against,
+  asked: readonly CheckId[] = CHECK_IDS,
+): readonly Remark[] {
+  const study = studyWalk(walk, yardstick, against);
+  return CHECKS.filter((_, nth) => asked.includes(CHECK_IDS[nth] as CheckId))
+    .flatMap((check) => check(study))
+    .filter((finding) => finding.kind === "remark");
 }
 
 /**
- * What holds a pose against its like honestly speaks of every fault that is put into one pose alone: it is
- * then unlike its mirrored partner, and the last pose unlike the first; and what looks between the poses, for a
- * body or a foot that one of them has elsewhere throws a knee on its way there and back.
+ * The panels that a fault changed, those beside them on the strip, to which a motion leads (the loop's last pose
+ * is beside its first), and the contacts about them, by which lengths and times are told. What is said of none of
+ * them the fault cannot explain.
  */
-const ASKED_OF_THE_WHOLE: ReadonlySet<CheckId> = new Set(["symmetry", "loop", "snap"]);
+function touchedBy(before: Walk, after: Walk): ReadonlySet<string> {
+  const all = before.advance !== after.advance;
+  const changed = new Set(
+    [
+      ...after.panels.filter((panel) => all || !before.panels.includes(panel)),
+      ...before.panels.filter((panel) => !after.panels.includes(panel)),
+    ].map(({ id }) => id),
+  );
+  const beside = [before, after].flatMap(({ panels }) => {
+    const loop = panels.filter(({ pose }) => pose !== "stand" && pose !== "lead-in");
+    return loop.flatMap((panel, nth) => {
+      if (!changed.has(panel.id)) return [];
+      const about = [loop.at(nth - 1), panel, loop[(nth + 1) % loop.length]];
+      const [from, to] = [loop.slice(0, nth).findLast(isContact), loop.slice(nth).find(isContact)];
+      return [...about, from, to].filter((one) => one !== undefined);
+    });
+  });
+  return new Set([...changed, ...beside.map(({ id }) => id)]);
+}
+
+const isContact = ({ pose }: WalkPanel) => pose === "contact";
 
 /** What is remarked on the walk that the fault is put into, drawn by the same hand. */
 export function remarksBefore(seeding: Seeding): ReadonlySet<string> {
@@ -103,7 +167,7 @@ export function remarksBefore(seeding: Seeding): ReadonlySet<string> {
   const key = [base.name, yardstick, seed, precision].join();
   const known = remarksOfClean.get(key);
   if (known !== undefined) return known;
-  const { remarks } = reviewWalk(byHand(base.walk, seeding), yardstick, [], againstOf(seeding));
+  const remarks = remarksOn(byHand(base.walk, seeding), yardstick, againstOf(seeding));
   const names = new Set(remarks.map(nameOf));
   remarksOfClean.set(key, names);
   return names;

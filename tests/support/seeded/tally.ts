@@ -1,7 +1,7 @@
-import type { CheckId } from "../../../lib/gait";
+import type { CheckId, Remark } from "../../../lib/gait";
 import type { Fault } from "../seeding";
 import { fixed } from "./fixing";
-import { outcomeOf, type Seeding, seedingsOf } from "./seeding";
+import { isTold, outcomeOf, type Seeding, seedingsOf } from "./seeding";
 
 /** How far a fault is put beyond what its threshold passes, as multiples of it. */
 export const TIMES = [0.5, 1, 1.5, 2] as const;
@@ -13,13 +13,29 @@ export const PENCIL = 0.005;
 export interface Tally {
   readonly throws: number;
   readonly named: number;
+}
+
+/** What else is said of throws at one size. */
+export interface Heard {
+  readonly throws: number;
   /** Throws in which another check speaks up without reason. */
   readonly alarmed: number;
   /** Those remarks, said short, each once. */
   readonly alarms: readonly string[];
+  /** Throws in which a check speaks up with the reason that the fault gives. */
+  readonly brought: Readonly<Partial<Record<CheckId, number>>>;
 }
 
+/** How often the fault's own check names it. */
 export function tallyOf(seedings: readonly Seeding[], times: number): Tally {
+  return {
+    throws: seedings.length,
+    named: seedings.filter((seeding) => isTold(seeding, times)).length,
+  };
+}
+
+/** What all other checks say. */
+export function heardOf(seedings: readonly Seeding[], times: number): Heard {
   const outcomes = seedings.map((seeding) => ({ seeding, ...outcomeOf(seeding, times) }));
   const alarms = outcomes.flatMap(({ seeding, alarms: told }) =>
     told.map(
@@ -29,10 +45,18 @@ export function tallyOf(seedings: readonly Seeding[], times: number): Tally {
   );
   return {
     throws: outcomes.length,
-    named: outcomes.filter(({ named }) => named !== null).length,
     alarmed: outcomes.filter(({ alarms: told }) => told.length > 0).length,
     alarms: [...new Set(alarms)],
+    brought: countsOf(outcomes.map(({ brought }) => brought)),
   };
+}
+
+/** In how many throws a check spoke. */
+function countsOf(told: readonly (readonly Remark[])[]): Heard["brought"] {
+  const checks = told.flatMap((remarks) => [...new Set(remarks.map(({ check }) => check))]);
+  const counts: Partial<Record<CheckId, number>> = {};
+  for (const check of checks) counts[check] = (counts[check] ?? 0) + 1;
+  return counts;
 }
 
 /** What became of the fixes that were offered for a fault at twice its threshold. */
@@ -61,10 +85,12 @@ export function fixTallyOf(seedings: readonly Seeding[]): FixTally {
 }
 
 /** Everything that is measured of a fault. */
-export interface FaultRow {
-  readonly fault: Fault;
+export interface Measured {
+  /** At each of the sizes, on exact marks and by pencil. */
   readonly exact: readonly Tally[];
   readonly pencil: readonly Tally[];
+  /** At half and at twice, on exact marks and by pencil, beside what else is said. */
+  readonly heard: readonly Heard[];
   /** The greatest ± of marks, a share of a leg, at which twice the threshold is named in 95 %; null: only exact ones. */
   readonly toldUpTo: number | null;
   /** Twice the threshold, by a pencil or by a hand as fine as the fault asks for. */
@@ -72,25 +98,44 @@ export interface FaultRow {
   readonly fixes: FixTally;
 }
 
+export interface FaultRow extends Measured {
+  readonly fault: Fault;
+}
+
 const ENOUGH = 0.95;
 const PRECISIONS = [0.03, 0.02, 0.015, 0.01, 0.0075, 0.005, 0.004, 0.0025, 0.001];
 const SCANNED = 40; // throws at each of them
-const MENDED = 60; // throws by each hand that are mended: every walk, side and yardstick is among them
+export const HEARD = 60; // of a size, by each hand: all that is said is listened to
+const MENDED = 20; // throws by each hand, other ones by the second: most walks, sides and yardsticks are among them
 
-export function measuredRow(fault: Fault, throws: number): FaultRow {
-  const [exact, pencil] = [0, PENCIL].map((precision) => seedingsOf(fault, throws, precision));
-  if (exact === undefined || pencil === undefined) throw new Error("two hands are measured");
+export function measured(fault: Fault, throws: number): Measured {
+  const exact = byHand(fault, throws, 0);
+  const pencil = byHand(fault, throws, PENCIL);
   const toldUpTo = (fault.whole === true ? [] : PRECISIONS).find((precision) => {
     const { named, throws: all } = tallyOf(seedingsOf(fault, SCANNED, precision), 2);
     return named >= ENOUGH * all;
   });
+  const { finest } = fault;
+  const twice = pencil.sizes.at(-1) ?? { throws: 0, named: 0 };
   return {
-    fault,
-    exact: TIMES.map((times) => tallyOf(exact, times)),
-    pencil: TIMES.map((times) => tallyOf(pencil, times)),
-    toldUpTo: fault.whole === true ? null : (toldUpTo ?? null),
-    finest: tallyOf(seedingsOf(fault, throws, fault.finest ?? PENCIL), 2),
-    fixes: fixTallyOf([...exact.slice(0, MENDED), ...pencil.slice(0, MENDED)]),
+    exact: exact.sizes,
+    pencil: pencil.sizes,
+    heard: [...exact.heard, ...pencil.heard],
+    toldUpTo: toldUpTo ?? null,
+    finest: finest === undefined ? twice : tallyOf(seedingsOf(fault, throws, finest), 2),
+    fixes: fixTallyOf([...exact.seedings.slice(0, MENDED), ...pencil.seedings.slice(-MENDED)]),
+  };
+}
+
+/** All sizes by one hand; at the first and the last of them every check is heard. */
+function byHand(fault: Fault, throws: number, precision: number) {
+  const seedings = seedingsOf(fault, throws, precision);
+  const [half, , , twice] = TIMES;
+  const few = seedings.slice(0, HEARD);
+  return {
+    seedings,
+    heard: [half, twice].map((times) => heardOf(few, times)),
+    sizes: TIMES.map((times) => tallyOf(seedings, times)),
   };
 }
 
