@@ -22,6 +22,16 @@ export function SheetDoor({ sheetId }: { readonly sheetId: string }) {
   const [entry, setEntry] = useState<Entry | null>(null);
   const ask = useCallback(() => void comeIn(sheetId).then(setEntry), [sheetId]);
   useEffect(ask, [ask]);
+  useEffect(() => {
+    // Another link to the same sheet, opened in this tab, differs behind the # alone: no page is loaded.
+    const comeAgain = () => {
+      if (location.hash.length < 2) return;
+      setEntry(null);
+      ask();
+    };
+    window.addEventListener("hashchange", comeAgain);
+    return () => window.removeEventListener("hashchange", comeAgain);
+  }, [ask]);
   if (entry === null) return <Notice title={door.asking} busy />;
   const kept = <KeptHere sheetId={sheetId} />;
   switch (entry.kind) {
