@@ -18,9 +18,9 @@ export function ToldNote() {
       <div role="alert">
         {told.why === "generation" && <p>{handover.told.putBack}</p>}
         {kept !== "" && <p>{kept}</p>}
-        {lostWords(told.lost).map((words) => (
-          <p key={words}>
-            <b>{words}</b>
+        {lostWords(told.lost).map(({ what, why }) => (
+          <p key={why}>
+            <b>{what}</b> {why}
           </p>
         ))}
       </div>

@@ -9,13 +9,18 @@ export function keptWords({ doneAgain }: Told): string {
   return what === "" ? "" : handover.told.doneAgain(what);
 }
 
-/** One sentence for each reason that something was lost to the sheet. */
-export function lostWords(lost: Told["lost"]): readonly string[] {
+/** For each reason that something was lost to the sheet: what it is, and the reason. */
+export function lostWords(
+  lost: Told["lost"],
+): readonly { readonly what: string; readonly why: string }[] {
   const whys: Readonly<Record<string, string>> = handover.told.why;
   const reasons = [...new Set(lost.map(({ lost: why }) => why ?? ""))];
   return reasons.map((reason) => {
-    const what = countedWords(tallyOf(lost.filter(({ lost: why }) => (why ?? "") === reason)));
-    return handover.told.lost(what, whys[reason] ?? handover.told.otherwise);
+    const of = lost.filter(({ lost: why }) => (why ?? "") === reason);
+    return {
+      what: handover.told.lost(countedWords(tallyOf(of))),
+      why: whys[reason] ?? handover.told.otherwise,
+    };
   });
 }
 

@@ -67,7 +67,7 @@ export const handover = {
     putBack: "This sheet was put back to an earlier state by whoever runs the server.",
     doneAgain: (what: string) =>
       `The sheet was opened afresh. What was not saved yet was done again on it: ${what}.`,
-    lost: (what: string, why: string) => `This could not be kept on the sheet: ${what}. ${why}`,
+    lost: (what: string) => `This could not be kept on the sheet: ${what}.`,
     why: {
       role: "Your link no longer lets you change it.",
       full: "The sheet has reached the largest size that a sheet may have.",

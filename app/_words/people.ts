@@ -130,7 +130,7 @@ export const people = {
   shutUnsaved: {
     words: (shut: string) => `not all ink saved, ${shut}`,
     why: (why: string) =>
-      `${why} What was drawn here last never reached the hub: the note over the strip says what it is, and saves it as a file.`,
+      `${why} What was drawn here last never reached the hub: the note on this page says what it is, and saves it as a file.`,
   },
   looksOnly: {
     view: {
