@@ -2,7 +2,14 @@ import type { Page } from "@playwright/test";
 import { expect, ownBoard, test } from "../support/journey";
 import { layLine } from "../support/journey-line";
 import { across, inkOn, onScreen, paperAt } from "../support/journey-papers";
-import { allSaved, exportSheet, settled, startWalk, stateLine } from "../support/journey-sheet";
+import {
+  allSaved,
+  exportSheet,
+  makeLink,
+  settled,
+  startWalk,
+  stateLine,
+} from "../support/journey-sheet";
 import { takePen } from "../support/pen";
 
 const board = ownBoard();
@@ -17,6 +24,14 @@ async function draw(page: Page, frame: number, y: number): Promise<void> {
   await pen.draw(await onScreen(paperAt(page, frame), across(y)));
 }
 
+/** Counts how often the browser is asked not to clear what is kept in it. */
+function countQuestions(): void {
+  StorageManager.prototype.persist = () => {
+    localStorage.setItem("asked", String(1 + Number(localStorage.getItem("asked"))));
+    return Promise.resolve(true);
+  };
+}
+
 /** How many strokes each panel has, by its frame. */
 async function strokesOn(page: Page): Promise<Record<number, number>> {
   const { file } = await exportSheet(page);
@@ -27,6 +42,7 @@ async function strokesOn(page: Page): Promise<Record<number, number>> {
 test("every stroke is there after the network was cut and the tab closed", async ({ newcomer }) => {
   const line = await layLine(board.url);
   const page = await newcomer({ mayComplain: LINE_DOWN });
+  await page.context().addInitScript(countQuestions);
   await startWalk(page, line.url, "Cut off and closed");
   await draw(page, 1, 300);
   await allSaved(page);
@@ -35,6 +51,8 @@ test("every stroke is there after the network was cut and the tab closed", async
   for (const y of [400, 500, 600]) await draw(page, 1, y);
   await draw(page, 4, 300);
   await expect(stateLine(page)).toHaveText(KEPT);
+  const asked = () => page.evaluate(() => localStorage.getItem("asked"));
+  expect(await asked()).toBe("1"); // once, when ink lay here alone for the first time
   const address = page.url();
   const again = await page.context().newPage();
   await page.close(); // struck down: nothing is asked, nothing is handed over
@@ -54,6 +72,48 @@ test("every stroke is there after the network was cut and the tab closed", async
   });
   await again.close();
 });
+
+test("every stroke is there after the browser itself fell over", async ({
+  playwright,
+  launchOptions,
+}, info) => {
+  const line = await layLine(board.url);
+  const open = () =>
+    playwright.chromium.launchPersistentContext(info.outputPath("profile"), {
+      ...{ ...launchOptions, viewport: { width: 1440, height: 900 } },
+    });
+  const browser = await open();
+  const page = await browser.newPage();
+  await startWalk(page, line.url, "Browser gone");
+  const link = await makeLink(page, "draw", "For the way back");
+  await draw(page, 1, 300);
+  await allSaved(page);
+  await line.cut();
+  await expect(stateLine(page)).toHaveText(/^offline/);
+  for (const y of [500, 700]) await draw(page, 1, y);
+  await expect(stateLine(page)).toHaveText(KEPT);
+  await strikeDown(page);
+
+  await line.mend();
+  const later = await open();
+  const again = await later.newPage();
+  // A browser that falls over may forget its newest cookies: then it is a stranger to its own client ids.
+  await again.goto(link);
+  await expect(stateLine(again)).toHaveText("all ink saved", { timeout: BACK_MS });
+  await expect.poll(() => keptHere(again)).toBe(0);
+  expect(await strokesOn(again)).toEqual({ 1: 3 });
+  await later.close();
+  await line.cut();
+});
+
+/** Ends the whole browser in the middle of whatever it does. */
+async function strikeDown(page: Page): Promise<void> {
+  const browser = page.context();
+  const session = await browser.newCDPSession(page);
+  const gone = browser.waitForEvent("close");
+  void session.send("Browser.crash").catch(() => {}); // nobody is left to answer
+  await gone;
+}
 
 test("two pages of one sheet leave each other's unsaved ink alone", async ({ newcomer }) => {
   const line = await layLine(board.url);

@@ -1,9 +1,17 @@
 import type { Page } from "@playwright/test";
+import type { SheetFile } from "../../lib/sheet";
 import { type HubClient, openPage } from "../support/hub-client";
 import { expect, ownBoard, test } from "../support/journey";
 import { layLine } from "../support/journey-line";
 import { across, inkOn, onScreen, paperAt } from "../support/journey-papers";
-import { allSaved, exportSheet, makeLink, startWalk, stateLine } from "../support/journey-sheet";
+import {
+  allSaved,
+  contentOf,
+  exportSheet,
+  makeLink,
+  startWalk,
+  stateLine,
+} from "../support/journey-sheet";
 import { takePen } from "../support/pen";
 
 const board = ownBoard();
@@ -47,7 +55,7 @@ test("whoever's link is withdrawn is told so, and has nothing left to draw with"
   expect(await inkOn(paper)).toBe(drawn);
 });
 
-test("a link withdrawn while the page was offline is not tried for ever", async ({ newcomer }) => {
+test("ink drawn offline outlives the link that was withdrawn meanwhile", async ({ newcomer }) => {
   const owner = await newcomer();
   await startWalk(owner, board.url, "Withdrawn meanwhile");
   const line = await layLine(board.url);
@@ -69,9 +77,10 @@ test("a link withdrawn while the page was offline is not tried for ever", async 
   await dialog.getByRole("button", { name: "Revoke it" }).click();
   await expect(dialog).toContainText("closed ");
   await line.mend();
-  await expect(stateLine(guest)).toHaveText("closed: this browser is no longer let in", {
-    timeout: BACK_MS,
-  });
+  await expect(stateLine(guest)).toHaveText(
+    "not all ink saved, closed: this browser is no longer let in",
+    { timeout: BACK_MS },
+  );
   const tries: string[] = [];
   guest.on("request", (request) => tries.push(request.url()));
   guest.on("websocket", (socket) => tries.push(socket.url()));
@@ -79,6 +88,32 @@ test("a link withdrawn while the page was offline is not tried for ever", async 
   expect(file.panels.flatMap(({ ink }) => ink.side)).toHaveLength(1);
   await inkOn(paperAt(guest, 1));
   expect(tries.filter((url) => !url.startsWith("blob:"))).toEqual([]);
+
+  await test.step("it is offered as a file on the board, and on the page that says the door is shut", async () => {
+    const board = guest.getByRole("region", { name: "What became of your work" });
+    await expect(board).toContainText("This could not be kept on the sheet: 1 stroke.");
+    guest.once("dialog", (leaving) => void leaving.accept()); // leaving is warned of
+    await guest.reload();
+    await expect(guest.getByRole("heading", { name: /no way into the sheet/ })).toBeVisible();
+    const kept = guest.getByRole("region", { name: "What lies in this browser" });
+    await expect(kept).toContainText("never reached the server: 1 stroke.");
+    const begun = guest.waitForEvent("download");
+    await kept.getByRole("button", { name: "Save it as a sheet file" }).click();
+    const saved = JSON.parse((await contentOf(await begun)).toString("utf8")) as SheetFile;
+    expect(saved.panels.flatMap(({ ink }) => ink.side)).toHaveLength(1);
+    expect(saved.head.title).toBe("Withdrawn meanwhile");
+  });
+
+  await test.step("and another link brings it onto the sheet", async () => {
+    await dialog.getByRole("button", { name: "Close" }).click();
+    const another = await makeLink(owner, "draw", "Gus again");
+    await guest.goto(another.replace(board.url, line.url));
+    await allSaved(guest);
+    await expect.poll(() => inkOn(paperAt(owner, 1))).toBeGreaterThan(20);
+    await guest.reload();
+    await allSaved(guest);
+    await expect(guest.getByRole("region", { name: "What became of your work" })).toHaveCount(0);
+  });
   await line.cut();
 });
 

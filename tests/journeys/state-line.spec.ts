@@ -20,8 +20,27 @@ test("ink drawn while the line is down is called unsaved until it is saved", asy
   const paper = paperAt(page, 1);
   const pen = await takePen(page);
 
+  await test.step("it explains itself to the hand, to the keyboard and to a screen reader", async () => {
+    const why = /^Everything that was drawn here is on the hub's disk\./;
+    const told = page.getByRole("banner").getByRole("tooltip");
+    await expect(told).toHaveCount(0); // folded away, it is heard all the same
+    await expect(stateLine(page)).toHaveAccessibleDescription(why);
+    await stateLine(page).hover();
+    await expect(told).toHaveText(why);
+    await told.hover(); // the hand may go there to read on
+    await expect(told).toBeVisible();
+    await page.mouse.move(700, 500);
+    await expect(told).toHaveCount(0);
+    await stateLine(page).focus();
+    await expect(told).toHaveText(why);
+    await page.keyboard.press("Escape");
+    await expect(told).toHaveCount(0);
+    await page.keyboard.press("Tab");
+  });
+
   await line.cut();
   await expect(stateLine(page)).toHaveText("offline, all ink so far is saved");
+  await expect(stateLine(page)).toHaveAccessibleDescription(/^The line is down\./);
   await pen.draw(await onScreen(paper, across(400)));
   await expect(stateLine(page)).toHaveText("offline, kept on this machine");
   expect(await inkOn(paper)).toBeGreaterThan(20);
@@ -42,6 +61,15 @@ test("ink drawn while the line is down is called unsaved until it is saved", asy
   await page.reload();
   await allSaved(page);
   await expect.poll(() => inkOn(paper)).toBeGreaterThan(20);
+
+  await test.step("leaving is not warned about when nothing would be lost", async () => {
+    await pen.draw(await onScreen(paper, across(900)));
+    await allSaved(page);
+    const warnings: string[] = [];
+    page.on("dialog", (dialog) => void dialog.accept().then(() => warnings.push(dialog.type())));
+    await Promise.all([page.waitForEvent("close"), page.close({ runBeforeUnload: true })]);
+    expect(warnings).toEqual([]);
+  });
   await line.cut();
 });
 
@@ -57,6 +85,7 @@ test("a stroke under the pen outlives a server that falls over", async ({ newcom
   const [first] = way;
   if (first !== undefined) await pen.down(first);
   await pen.move(way.slice(1, 13));
+  await expect(stateLine(page)).toHaveText("pen down…"); // it is in this tab alone
   await board.restart("SIGKILL");
   await pen.move(way.slice(13));
   await pen.up();
