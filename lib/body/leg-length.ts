@@ -163,7 +163,18 @@ function soleUnder(marks: ViewMarks, side: Side): { y: number; precision: number
 
 type LegEnd = "ankle" | "heel";
 
-function limbs(marks: ViewMarks, end: LegEnd): Length[] {
+/** The limbs of a view, for as long as somebody holds its marks, which are never changed but replaced. */
+const known = new WeakMap<ViewMarks, Readonly<Record<LegEnd, readonly Length[]>>>();
+
+function limbs(marks: ViewMarks, end: LegEnd): readonly Length[] {
+  const before = known.get(marks);
+  if (before !== undefined) return before[end];
+  const told = { ankle: limbsTo(marks, "ankle"), heel: limbsTo(marks, "heel") };
+  known.set(marks, told);
+  return told[end];
+}
+
+function limbsTo(marks: ViewMarks, end: LegEnd): readonly Length[] {
   return SIDES.map((side) => limbTo(marks, side, end)).filter((limb) => limb !== null);
 }
 

@@ -59,7 +59,7 @@ export function byPattern(
   if (pattern.kind === "cannot-tell") return [cannotTell(about, pattern.needs)];
   if (study.steps.length === 0) return [cannotTell(about, NEEDS_A_STEP)];
   const work = workOf(check, traits);
-  return study.steps.flatMap((step) => study.onceIn(step, work));
+  return study.steps.flatMap((step) => study.onceWithNext(step, work));
 }
 
 type Work = (study: Study, step: Step) => readonly Finding[];

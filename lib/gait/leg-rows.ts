@@ -117,11 +117,19 @@ export function linksOf(study: Study, rows: readonly LegRow[]): Link[] {
 }
 
 function linkBetween(study: Study, was: LegRow, row: LegRow): Link {
-  const apart = was.beside && row.beside ? study.placesWithin(was.panel, row.panel) : 0;
-  return study.once(row.panel, linkOf, was, row, apart);
+  if (!(was.beside && row.beside)) return study.once(row.panel, linkAhead, was, row);
+  return study.once(row.panel, linkBeside, was, row, study.placesWithin(was.panel, row.panel));
 }
 
-function linkOf(_: Study, _panel: WalkPanel, from: LegRow, to: LegRow, apart: number): Link {
+function linkBeside(_: Study, _panel: WalkPanel, from: LegRow, to: LegRow, apart: number): Link {
+  return linkOf(from, to, apart);
+}
+
+function linkAhead(_: Study, _panel: WalkPanel, from: LegRow, to: LegRow): Link {
+  return linkOf(from, to, 0);
+}
+
+function linkOf(from: LegRow, to: LegRow, apart: number): Link {
   let [costs, marks, square] = [0, 0, 0];
   for (const [joint, [left, right]] of from.pairs) {
     const after = to.pairs.get(joint);
@@ -130,7 +138,7 @@ function linkOf(_: Study, _panel: WalkPanel, from: LegRow, to: LegRow, apart: nu
     costs += crossed - way(left, after[0]) - way(right, after[1]);
     marks += 2;
     // A mark that moves changes both of its ways, so at most by twice as much.
-    square += [left, right, ...after].reduce((sum, { plusMinus }) => sum + 4 * plusMinus ** 2, 0);
+    for (const { plusMinus } of [left, right, ...after]) square += 4 * plusMinus ** 2;
   }
   if (marks === 0) return UNLINKED;
   // All marks of a panel are as far off as it is, each in both of its ways.

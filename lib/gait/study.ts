@@ -3,7 +3,7 @@ import type { NoReading } from "./answer";
 import type { Finding } from "./finding";
 import { placeOf } from "./ground-mark";
 import { type HipHeight, hipHeight } from "./hip-height";
-import { memoryBy } from "./memory";
+import { asBefore, memoryBy } from "./memory";
 import { type Against, type Pattern, patternOf } from "./pattern";
 import { placesWithin } from "./places/places-of";
 import { type GroundMark, seenMark } from "./seen-mark";
@@ -11,6 +11,9 @@ import { findSteps, type Step } from "./step";
 import { type StepKeys, stepKeys, termsOf } from "./step-keys";
 import { type CommonYardstick, commonOf, type Walk, type WalkPanel, type Yardstick } from "./walk";
 import { walkLegLength } from "./walk-leg";
+
+/** What is read of a panel or a step, and by what else. */
+type Work<Of, By extends readonly unknown[], Told> = (study: Study, one: Of, ...by: By) => Told;
 
 /** A walk laid out for the checks: what each of them would otherwise work out again. */
 export interface Study {
@@ -39,16 +42,22 @@ export interface Study {
    */
   once<Told, By extends readonly unknown[]>(
     panel: WalkPanel,
-    work: (study: Study, panel: WalkPanel, ...by: By) => Told,
+    work: Work<WalkPanel, By, Told>,
     ...by: By
   ): Told;
   /**
-   * The same of a step: of its panels and places, its next contact, and the step that follows it. A step that
-   * is handed beside counts with the step that follows it, too.
+   * The same of a step: of its panels and places, and its next contact. A step that is handed beside counts with
+   * the step that follows it.
    */
   onceIn<Told, By extends readonly unknown[]>(
     step: Step,
-    work: (study: Study, step: Step, ...by: By) => Told,
+    work: Work<Step, By, Told>,
+    ...by: By
+  ): Told;
+  /** The same of a step and the one that follows it. */
+  onceWithNext<Told, By extends readonly unknown[]>(
+    step: Step,
+    work: Work<Step, By, Told>,
     ...by: By
   ): Told;
 }
@@ -114,8 +123,14 @@ function readWalk(walk: Walk, yardstick: Yardstick): Draft {
   const leg = walkLegLength(walk);
   const stand = walk.panels.find(({ pose }) => pose === "stand")?.marks.side ?? null;
   const measure: Measure = { leg, stand };
-  const recall = memoryBy([yardstick, ...termsOf(walk, leg)]);
+  const terms = [yardstick, ...termsOf(walk, leg)];
+  const [first] = walk.panels;
+  const memory = memoryBy(first === undefined ? terms : asBefore(first, terms));
   let keys: StepKeys | null = null;
+  const keysOf = () => {
+    keys ??= stepKeys(study);
+    return keys;
+  };
   const seen = (panel: WalkPanel, joint: JointName) => {
     const facts = factsOf(panel, measure);
     const known = facts.seen.get(joint);
@@ -123,6 +138,18 @@ function readWalk(walk: Walk, yardstick: Yardstick): Draft {
     const mark = seenMark(facts.whole, joint, leg);
     facts.seen.set(joint, mark);
     return mark;
+  };
+  const ofStep = <Told, By extends readonly unknown[]>(
+    key: readonly unknown[],
+    step: Step,
+    work: Work<Step, By, Told>,
+    by: By,
+  ): Told => {
+    const all = by.length === 0 ? key : [key, ...by.map(keysOf().ofOther)];
+    const known = memory.of<Told>(step.contact, work, all);
+    return known === undefined
+      ? memory.keep(step.contact, work, all, work(study, step, ...by))
+      : known.told;
   };
   const study: Draft = {
     walk,
@@ -141,12 +168,25 @@ function readWalk(walk: Walk, yardstick: Yardstick): Draft {
     },
     placesWithin: (from, to) => placesWithin(walk)(from, to),
     seen,
-    once: (panel, work, ...by) => recall({ panel, work, by }, () => work(study, panel, ...by)),
-    onceIn(step, work, ...by) {
-      keys ??= stepKeys(study);
-      const key = [...keys.ofStep(step), ...by.flatMap(keys.ofOther)];
-      const asked = { panel: step.contact, work, by: key };
-      return recall(asked, () => work(study, step, ...by));
+    once<Told, By extends readonly unknown[]>(
+      panel: WalkPanel,
+      work: Work<WalkPanel, By, Told>,
+      ...by: By
+    ) {
+      const known = memory.of<Told>(panel, work, by);
+      return known === undefined
+        ? memory.keep(panel, work, by, work(study, panel, ...by))
+        : known.told;
+    },
+    onceIn<Told, By extends readonly unknown[]>(step: Step, work: Work<Step, By, Told>, ...by: By) {
+      return ofStep(keysOf().ofStep(step), step, work, by);
+    },
+    onceWithNext<Told, By extends readonly unknown[]>(
+      step: Step,
+      work: Work<Step, By, Told>,
+      ...by: By
+    ) {
+      return ofStep(keysOf().withNext(step), step, work, by);
     },
   };
   return study;

@@ -4,8 +4,9 @@ import type { Frame } from "../../motion";
 import { ARC_JOINTS, type ArcName, type ArcPoint, arcFrames, stretchOf } from "../arc-path";
 import { clearlyBeyond } from "../beyond";
 import type { Reading } from "../finding";
+import { placeOf } from "../ground-mark";
 import { ARC_TURN, COUNTS_FROM, FAST } from "../methods/hitch";
-import { type Step, walkingPanels } from "../step";
+import type { Step } from "../step";
 import type { Study } from "../study";
 import type { Walk, WalkPanel } from "../walk";
 
@@ -35,20 +36,23 @@ const SAME_TURN = 1e-6;
  * The sharpest turn of the arcs of a step that is surely beyond what passes; null where there is none. It is
  * read along the in-betweens, from the pose before the contact, and only at the poses at which the drawings
  * themselves turn so far and go so fast: what in-betweens do of their own is nothing to be drawn otherwise.
+ *
+ * @param walking the panels of the walk itself
  */
-export function arcTurn(study: Study, step: Step): ArcTurn | null {
-  const { next } = step;
-  const walking = walkingPanels(study.walk.panels);
-  const pace = paceOf(study, walking);
-  if (next === null || pace === null) return null;
+export function arcTurn(study: Study, step: Step, walking: readonly WalkPanel[]): ArcTurn | null {
   const from = walking[walking.indexOf(step.contact) - 1] ?? step.contact;
-  const panels = [...new Set([from, ...step.panels, next])];
-  const turns = freeArcs(step).flatMap((arc) => {
+  const bent = study.onceIn(step, bendsIn, from, placeOf(from, study.walk));
+  if (bent.length === 0) return null;
+  // How fast an arc goes is held against the whole walk, so what follows is not remembered with the step.
+  const pace = paceOf(study, walking);
+  if (pace === null) return null;
+  const panels = rowOf(step, from);
+  const turns = bent.flatMap(({ arc, bends }) => {
     const median = medianSpeed(study, arc, walking, pace);
-    const bends = bendsOf(study, arc, panels, median);
-    if (bends.length === 0) return [];
-    return turnsOf(study, arc, { panels, pace, median }).filter(({ frame }) =>
-      bends.includes(frame),
+    const fast = bends.filter(({ speed }) => speed > FAST * median);
+    if (fast.length === 0) return [];
+    return turnsOf(study, arc, { panels, pace, median }).filter((turn) =>
+      fast.some(({ frame }) => frame === turn.frame),
     );
   });
   const own = turns.filter(({ frame }) => frame >= step.contact.frame);
@@ -90,25 +94,46 @@ function medianSpeed(
   return median;
 }
 
+/** A pose at which an arc turns sharply from drawing to drawing, and how fast it goes by. */
+interface Bend {
+  readonly frame: Frame;
+  /** Leg lengths a frame. */
+  readonly speed: number;
+}
+
+interface Bent {
+  readonly arc: ArcName;
+  readonly bends: readonly Bend[];
+}
+
+/** The arcs of a step that turn as sharply as is asked, from the pose before its contact on. */
+function bendsIn(study: Study, step: Step, from: WalkPanel, _place: number): readonly Bent[] {
+  const panels = rowOf(step, from);
+  if (step.next === null) return [];
+  return freeArcs(step).flatMap((arc): Bent[] => {
+    const bends = bendsOf(study, arc, panels);
+    return bends.length === 0 ? [] : [{ arc, bends }];
+  });
+}
+
+function rowOf({ panels, next }: Step, from: WalkPanel): readonly WalkPanel[] {
+  return [...new Set([from, ...panels, ...(next === null ? [] : [next])])];
+}
+
 /**
- * The frames of the poses at which the drawings turn as sharply and go as fast as is asked. They must do so
+ * The poses at which the drawings turn as sharply as is asked, and how fast they go there. They must do so
  * whenever they are shown: a pose that only comes late holds the arc up, which is a matter of its frame and
  * not of its arc. So a turn is read without the frames, from the hips; and the way is that to the pose and
  * on from it together. What moves less than counts turns anyhow.
  */
-function bendsOf(
-  study: Study,
-  arc: ArcName,
-  panels: readonly WalkPanel[],
-  median: number,
-): readonly Frame[] {
+function bendsOf(study: Study, arc: ArcName, panels: readonly WalkPanel[]): readonly Bend[] {
   const lines = linesOf(drawnAt(study, panels, arc) ?? []);
-  return lines.flatMap((line, at): Frame[] => {
+  return lines.flatMap((line, at): Bend[] => {
     const back = lines[at - 1];
     if (back === undefined || Math.min(back.length, line.length) <= COUNTS_FROM) return [];
     if (!(turnBetween(back, line) > ARC_TURN)) return [];
     const speed = (back.length + line.length) / (back.frames + line.frames);
-    return speed > FAST * median ? [line.from.frame] : [];
+    return [{ frame: line.from.frame, speed }];
   });
 }
 

@@ -34,9 +34,13 @@ export function hipOrder(study: Study): readonly Finding[] {
   if (isQuiet(walk.kind, "hip-order", study.yardstick)) return [];
   if (study.pattern !== null) return byPattern(study, study.pattern, "hip-order", HIP_TRAITS);
   if (steps.length === 0) return [cannotTell(null, [], "a contact and the poses that follow it")];
-  return steps.flatMap((step) => {
-    const others = steps.filter(({ weightOn }) => weightOn !== null && weightOn !== step.weightOn);
-    return study.onceIn(step, judgeStep, ...others);
+  const read = steps.map((step) => study.onceIn(step, risesIn));
+  return steps.flatMap((step, at) => {
+    const others = read.filter(({ side }) => side !== null && side !== step.weightOn);
+    const besides = rulesOf(study).map(
+      (_, nth) => others.find(({ by }) => by[nth] != null) ?? null,
+    );
+    return study.onceIn(step, judgeStep, read[at] as Rises, ...besides);
   });
 }
 
@@ -45,30 +49,56 @@ function rulesOf({ walk, common }: Study): readonly HipRule[] {
   return HIP_RULES[common].filter(({ topic }) => topic === null || !isQuiet(walk.kind, topic));
 }
 
-/** @param others the steps on the other foot, one of which a remark tells beside */
-function judgeStep(study: Study, step: Step, ...others: readonly Step[]): Finding[] {
+/** How far one pose's hips stand over another's. */
+interface Rise {
+  readonly measured: Reading;
+  readonly subject: PosedHips;
+  readonly against: PosedHips;
+}
+
+/** What a step's hips do by each of the rules; null where it is not to be read. */
+interface Rises {
+  readonly side: Step["weightOn"];
+  readonly by: readonly (Rise | null)[];
+}
+
+function risesIn(study: Study, step: Step): Rises {
+  return { side: step.weightOn, by: rulesOf(study).map((rule) => rise(study, step, rule)) };
+}
+
+/** @param besides for each rule a step on the other foot that a remark tells beside */
+function judgeStep(
+  study: Study,
+  step: Step,
+  { by }: Rises,
+  ...besides: readonly (Rises | null)[]
+): Finding[] {
   const rules = rulesOf(study);
   const remarks = rules
-    .map((rule) => judgeRule(study, { step, others }, rule))
+    .map((rule, nth) => {
+      const beside = besides[nth] ?? null;
+      return judgeRule(study, { step, rule, found: by[nth] ?? null, nth, beside });
+    })
     .filter((remark) => remark !== null);
-  const needs = missing(study, step, rules) ?? moreExactly(study, step, rules);
+  const needs = missing(study, step, rules) ?? moreExactly(step, rules, by);
   const panels = step.panels.map(({ id }) => id);
   if (needs !== null) return [...remarks, cannotTell(step, panels, needs)];
   if (remarks.length > 0) return remarks;
-  const [main] = rules;
-  const measured = main === undefined ? null : (rise(study, step, main)?.measured ?? null);
+  const measured = by[0]?.measured ?? null;
   return [{ kind: "sound", check: "hip-order", side: step.weightOn, panels, measured }];
 }
 
-/** A step, and those on the other foot. */
-interface Beside {
+/** A step's hips by one rule, and a step on the other foot by the same. */
+interface Judged {
   readonly step: Step;
-  readonly others: readonly Step[];
+  readonly rule: HipRule;
+  readonly found: Rise | null;
+  readonly nth: number;
+  readonly beside: Rises | null;
 }
 
-function judgeRule(study: Study, beside: Beside, rule: HipRule): Remark | null {
-  const { step } = beside;
-  const found = rise(study, step, rule);
+function judgeRule(study: Study, judged: Judged): Remark | null {
+  const { step, rule, found } = judged;
   if (found === null) return null;
   const { measured, subject, against } = found;
   const sign = rule.stays === "below" ? 1 : -1;
@@ -87,14 +117,14 @@ function judgeRule(study: Study, beside: Beside, rule: HipRule): Remark | null {
     measured,
     expected: { value: rule.limit, plusMinus: 0, unit: "leg" },
     title: capital(`${sided(step.weightOn, "step")} ${rule.title}`),
-    why: sentence(study, beside, rule, measured),
+    why: sentence(study, judged, measured),
     source: rule.source,
     beyond: (sign * (measured.value - rule.limit)) / (Math.abs(rule.limit) || RANKED_BY),
   };
 }
 
 /** How far the subject's hips stand over the other pose's, or null while one is not to be read. */
-function rise(study: Study, step: Step, { subject, against }: HipRule) {
+function rise(study: Study, step: Step, { subject, against }: HipRule): Rise | null {
   const pair = [step[subject], step[against]].filter((panel) => panel !== null);
   const [judged, by] = pair.length < 2 ? [] : heightsOf(study, pair);
   if (judged === undefined || by === undefined) return null;
@@ -110,22 +140,13 @@ function spotOf({ panel, view, joints }: PosedHips): Spot {
   return { panel: panel.id, view, joints };
 }
 
-function sentence(
-  study: Study,
-  { step, others }: Beside,
-  rule: HipRule,
-  measured: Reading,
-): string {
+function sentence(study: Study, { step, rule, nth, beside }: Judged, measured: Reading): string {
   const here = `At the ${sided(step.weightOn, rule.subject)} the hips ${standing(measured)} the ${rule.against}`;
   const asked = `${WHO_HAS_THEM[study.common]} ${allowed(rule)}`;
-  const partner = others
-    .map((other) => ({ side: other.weightOn, found: rise(study, other, rule) }))
-    .find(({ found }) => found !== null);
-  const beside =
-    partner?.found == null
-      ? ""
-      : ` On the ${partner.side} step they ${standing(partner.found.measured)} it.`;
-  return `${here}; ${asked}: ${rule.sees}.${beside}`;
+  const partner = beside?.by[nth] ?? null;
+  const also =
+    partner === null ? "" : ` On the ${beside?.side} step they ${standing(partner.measured)} it.`;
+  return `${here}; ${asked}: ${rule.sees}.${also}`;
 }
 
 const WHO_HAS_THEM: Readonly<Record<CommonYardstick, string>> = {
@@ -162,9 +183,9 @@ function missing(study: Study, step: Step, rules: readonly HipRule[]): string | 
 }
 
 /** Which hips are marked too vaguely to be called in order, as a phrase after "needs"; null where none. */
-function moreExactly(study: Study, step: Step, rules: readonly HipRule[]): string | null {
-  const vague = rules.filter((rule) => {
-    const found = rise(study, step, rule);
+function moreExactly(step: Step, rules: readonly HipRule[], by: Rises["by"]): string | null {
+  const vague = rules.filter((rule, nth) => {
+    const found = by[nth] ?? null;
     if (found === null) return false;
     const { value, plusMinus } = found.measured;
     const sign = rule.stays === "below" ? 1 : -1;

@@ -13,7 +13,7 @@ import {
 } from "../methods/hitch";
 import { isQuiet } from "../quiet";
 import { groundBetween } from "../readings/ground-between";
-import type { Step } from "../step";
+import { type Step, walkingPanels } from "../step";
 import { stepHeights } from "../step-heights";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
@@ -38,11 +38,11 @@ export function hitch(study: Study): readonly Finding[] {
   if (steps.length === 0) {
     return [cannotTell({ check: "hitch", side: null, panels: [] }, NEEDS_A_STEP)];
   }
+  const walking = walkingPanels(walk.panels);
   return steps.flatMap((step) => {
     const found = study.onceIn(step, judge);
     if (found.some(({ kind }) => kind === "cannot-tell")) return found;
-    // How fast an arc goes is held against the whole walk, so it is not remembered with the step.
-    const sharp = sharpArc(study, step);
+    const sharp = sharpArc(study, step, walking);
     return sharp === null ? found : [...found.filter(({ kind }) => kind === "remark"), sharp];
   });
 }
@@ -145,8 +145,8 @@ function goneBack(study: Study, from: WalkPanel, to: WalkPanel): Reading | null 
   return clearlyBeyond(value, plusMinus, BACKWARD) ? { value, plusMinus, unit: "leg" } : null;
 }
 
-function sharpArc(study: Study, step: Step): Remark | null {
-  const found = arcTurn(study, step);
+function sharpArc(study: Study, step: Step, walking: readonly WalkPanel[]): Remark | null {
+  const found = arcTurn(study, step, walking);
   if (found === null) return null;
   const { arc, joints, frame, panels, turn, spacing } = found;
   const whose = `${arc.replace("-", " ")}'s`;

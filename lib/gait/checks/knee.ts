@@ -1,5 +1,5 @@
 import { limbJoint, SIDES, type Side } from "../../body";
-import { clearlyBeyond, greatestFirst } from "../beyond";
+import { clearlyBeyond, greatestOf } from "../beyond";
 import type { Finding, Reading, Remark } from "../finding";
 import { BENDS_BACK, KNEE_SOURCE } from "../methods/knee";
 import { isQuiet } from "../quiet";
@@ -70,7 +70,7 @@ function judge(side: Side, bent: readonly Bent[]): Finding[] {
   }
   if (remarks.length > 0) return remarks;
   const read = bent.map((one) => one[side].back).filter((back) => back !== null);
-  const [worst] = read.toSorted((a, b) => greatestFirst(a.value, b.value));
+  const worst = greatestOf(read, ({ value }) => value);
   return [sound({ ...about, panels }, worst ?? null)];
 }
 

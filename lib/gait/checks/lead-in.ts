@@ -1,5 +1,5 @@
 import type { Side } from "../../body";
-import { clearlyBeyond, greatestFirst } from "../beyond";
+import { clearlyBeyond, greatestOf } from "../beyond";
 import type { Finding, Reading, Remark } from "../finding";
 import {
   CREEPS_BACK,
@@ -103,7 +103,7 @@ function creeps(from: From, feet: readonly SinceStand[]): Remark | null {
   const { side, stand } = from;
   const excess = ({ measured }: SinceStand) =>
     Math.abs(measured.value) - measured.plusMinus - limitOf(measured);
-  const [worst] = feet.toSorted((a, b) => greatestFirst(excess(a), excess(b)));
+  const worst = greatestOf(feet, excess);
   if (worst === undefined) return null;
   const { measured, panel } = worst;
   const size = Math.abs(measured.value);

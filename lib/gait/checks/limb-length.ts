@@ -1,6 +1,6 @@
 import { limbJoint, SIDES, type Side } from "../../body";
 import { rootSumSquare, type View } from "../../geometry";
-import { clearlyBeyond, greatestFirst } from "../beyond";
+import { clearlyBeyond, greatestOf } from "../beyond";
 import type { Finding, Reading, Remark } from "../finding";
 import {
   BONE_ENDS,
@@ -90,23 +90,23 @@ function legSeen(bones: PanelBones, side: Side, seen: readonly Seen[]): LegSeen 
 }
 
 function worstOf(seen: readonly Seen[]): Seen | undefined {
-  return seen.toSorted((a, b) =>
-    greatestFirst(Math.abs(a.measured.value), Math.abs(b.measured.value)),
-  )[0];
+  return greatestOf(seen, ({ measured }) => Math.abs(measured.value));
 }
 
 function bonesSeen(panel: WalkPanel, bones: PanelBones, side: Side, lengths: TrueLengths): Seen[] {
-  return LIMB_BONES.flatMap((bone) => {
+  const seen: Seen[] = [];
+  for (const bone of LIMB_BONES) {
     const own = lengths[bone];
     const { length: here, ahead } = bones[side][bone];
-    if (own === null) return [];
-    const base = { panel, side, bone } as const;
-    const bySide: Seen[] =
-      here === null ? [] : [{ ...base, view: "side", measured: longerBy(here, own) }];
-    if (ahead === null) return bySide;
+    if (own === null) continue;
+    if (here !== null) {
+      seen.push({ panel, side, bone, view: "side", measured: longerBy(here, own) });
+    }
+    if (ahead === null) continue;
     const longest = here !== null && here.value > own.value ? here : own;
-    return [...bySide, { ...base, view: "front", measured: longerBy(ahead, longest) }];
-  });
+    seen.push({ panel, side, bone, view: "front", measured: longerBy(ahead, longest) });
+  }
+  return seen;
 }
 
 interface Length {

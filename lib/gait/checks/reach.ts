@@ -1,6 +1,6 @@
 import { limbJoint, SIDES, type Side } from "../../body";
 import { rootSumSquare } from "../../geometry";
-import { clearlyBeyond, greatestFirst } from "../beyond";
+import { clearlyBeyond, greatestOf } from "../beyond";
 import type { Finding, Reading, Remark } from "../finding";
 import { frontMark } from "../front-mark";
 import { type TrueLengths, trueLengths } from "../limb-bones";
@@ -69,7 +69,7 @@ function judge(side: Side, reached: readonly Reached[]): Finding[] {
   }
   if (remarks.length > 0) return remarks;
   const read = reached.map((one) => one[side].measured).filter((measured) => measured !== null);
-  const [farthest] = read.toSorted((a, b) => greatestFirst(a.value, b.value));
+  const farthest = greatestOf(read, ({ value }) => value);
   return [sound({ ...about, panels }, farthest ?? null)];
 }
 

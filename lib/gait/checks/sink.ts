@@ -1,5 +1,5 @@
 import { limbJoint, SIDES, type Side } from "../../body";
-import { clearlyBeyond, greatestFirst } from "../beyond";
+import { clearlyBeyond, greatestOf } from "../beyond";
 import type { Finding, Remark } from "../finding";
 import { type FootPoint, footPoints, isWholeFoot, needsFoot } from "../foot";
 import { PEELING, PEELING_LIMIT, SINK_LIMIT, SINK_SOURCE } from "../methods/sink";
@@ -31,9 +31,7 @@ function judge(study: Study, panel: WalkPanel, side: Side): Finding {
   const points = footPoints(panel, side, leg);
   const heel = points.find(({ joint }) => joint === "heel") ?? null;
   const sunk = points.map((point) => ({ ...point, limit: limitOf(point, heel) }));
-  const [deepest] = sunk.toSorted((a, b) =>
-    greatestFirst(-a.y - a.plusMinus - a.limit, -b.y - b.plusMinus - b.limit),
-  );
+  const deepest = greatestOf(sunk, ({ y, plusMinus, limit }) => -y - plusMinus - limit);
   if (deepest !== undefined && clearlyBeyond(-deepest.y, deepest.plusMinus, deepest.limit)) {
     return remark(study, panel, side, deepest);
   }

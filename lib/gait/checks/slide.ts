@@ -1,5 +1,5 @@
 import { limbJoint, otherSide, type Side } from "../../body";
-import { clearlyBeyond, greatestFirst } from "../beyond";
+import { clearlyBeyond, greatestFirst, greatestOf } from "../beyond";
 import type { CannotTell, Finding, Level, Reading, Remark } from "../finding";
 import { placeOf } from "../ground-mark";
 import type { Grade } from "../method";
@@ -29,7 +29,7 @@ export function slide(study: Study): readonly Finding[] {
   const { ground, panels } = study.walk;
   // Solved places that a hand has set some of may tie a foot to any other.
   const tied = ground === "solved" && panels.some(({ place }) => place !== null) ? study : null;
-  return study.steps.flatMap((step) => study.onceIn(step, inStep, tied));
+  return study.steps.flatMap((step) => study.onceWithNext(step, inStep, tied));
 }
 
 function inStep(study: Study, step: Step, _tied: Study | null): Finding[] {
@@ -71,7 +71,7 @@ function judge(study: Study, step: Step, side: Side, rule: SlideRule): Finding {
   const stance = stanceOn(step, side, from, passing);
   const followed = stanceTravel(study, { step, side, joint: rule.joint, panels: stance });
   const travels = followed?.travels ?? [];
-  const farthest = travels.toSorted((a, b) => greatestFirst(excess(a, rule), excess(b, rule)))[0];
+  const farthest = greatestOf(travels, (one) => excess(one, rule));
   if (followed === null || farthest === undefined) {
     const isHidden = stance.length > 1 && walk.ground === "solved";
     const needs = isHidden ? SOLVED_BY_IT : `the ${side} passing after its ${rule.from}`;

@@ -1,7 +1,7 @@
 import type { JointName, Side } from "../../body";
 import { rootSumSquare, type View } from "../../geometry";
 import { STEP_POSES, type StepPose } from "../../motion";
-import { clearlyBeyond, greatestFirst } from "../beyond";
+import { clearlyBeyond, greatestOf } from "../beyond";
 import type { Reading, Remark, Subject } from "../finding";
 import { evenWithin, PAIRS_SOURCE } from "../methods/symmetry";
 import type { Study } from "../study";
@@ -75,7 +75,7 @@ export function posePart(
       return [{ pair, pose, panels, read: [here, there], apart, most: pair.most(pose) }];
     }),
   );
-  const [worst] = read.toSorted((a, b) => greatestFirst(share(a), share(b)));
+  const worst = greatestOf(read, share);
   if (worst === undefined) {
     const panels = both.flatMap((pair) => pair.panels);
     return { remark: null, open: cannotTell({ ...about, panels }, needs), sound: null };

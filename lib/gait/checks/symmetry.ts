@@ -24,7 +24,7 @@ export function symmetry(study: Study): readonly Finding[] {
   if (isQuiet(study.walk.kind, "symmetry")) return [];
   const strides = stridesOf(study.steps);
   if (strides.length > 0)
-    return strides.flatMap(({ first, second }) => study.onceIn(first, judge, second));
+    return strides.flatMap(({ first, second }) => study.onceWithNext(first, judge, second));
   const about = { check: "symmetry", side: null, panels: [] } as const;
   return [cannotTell(about, "the same pose of two steps")];
 }

@@ -1,5 +1,5 @@
 import { limbJoint, SIDES } from "../../body";
-import { clearlyBeyond, greatestFirst } from "../beyond";
+import { clearlyBeyond, greatestOf } from "../beyond";
 import { byPattern } from "../by-pattern";
 import type { Finding, Reading, Remark, Spot } from "../finding";
 import { footPoints, isWholeFoot, lowest } from "../foot";
@@ -44,7 +44,7 @@ export function tempo(study: Study): readonly Finding[] {
   if (steps.length === 0) {
     return [cannotTell({ check: "tempo", side: null, panels: [] }, NEEDS_A_STEP)];
   }
-  return [...steps.map((step) => study.onceIn(step, judge)), ...skating(study)];
+  return [...steps.map((step) => study.onceWithNext(step, judge)), ...skating(study)];
 }
 
 function judge(study: Study, step: Step): Finding {
@@ -57,7 +57,7 @@ function judge(study: Study, step: Step): Finding {
     next === null ? null : froudeRemark(study, { step, next }),
     flightRemark(study, step),
   ].filter((remark) => remark !== null);
-  const [gravest] = remarks.toSorted((a, b) => greatestFirst(a.beyond, b.beyond));
+  const gravest = greatestOf(remarks, ({ beyond }) => beyond);
   if (gravest !== undefined) return gravest;
   if (length.kind === "cannot-tell") return cannotTell(about, length.needs);
   return sound(about, length);

@@ -1,6 +1,6 @@
 import { JOINTS, type JointName, type LegLength, markOf, SIDES } from "../../body";
 import { rootSumSquare, VIEWS } from "../../geometry";
-import { clearlyBeyond, greatestFirst } from "../beyond";
+import { clearlyBeyond, greatestOf } from "../beyond";
 import type { Finding, Reading, Remark } from "../finding";
 import { HEIGHT_LIMITS, VIEWS_SOURCE } from "../methods/views";
 import { perPanel } from "../per-panel";
@@ -67,8 +67,8 @@ function inPanel(study: Study, panel: WalkPanel): InPanel {
 export const heightsApart = perPanel(({ marks }: WalkPanel, leg: LegLength): readonly Apart[] => {
   if (leg.kind === "cannot-tell") return [];
   return JOINTS.flatMap((joint) => {
-    const [side, front] = VIEWS.map((view) => markOf(marks[view], joint));
-    if (side == null || front == null) return [];
+    const [side, front] = [markOf(marks.side, joint), markOf(marks.front, joint)];
+    if (side === null || front === null) return [];
     const measured: Reading = {
       value: (front.y - side.y) / leg.value,
       plusMinus: rootSumSquare(side.precision, front.precision) / leg.value,
@@ -79,7 +79,7 @@ export const heightsApart = perPanel(({ marks }: WalkPanel, leg: LegLength): rea
 });
 
 function worst(joints: readonly Apart[]): Apart | undefined {
-  return joints.toSorted((a, b) => greatestFirst(surely(a), surely(b)))[0];
+  return greatestOf(joints, surely);
 }
 
 function surely({ measured: { value, plusMinus } }: Apart): number {

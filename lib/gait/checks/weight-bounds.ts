@@ -1,6 +1,6 @@
 import type { JointName, Side } from "../../body";
 import { rootSumSquare } from "../../geometry";
-import { clearlyBeyond, greatestFirst } from "../beyond";
+import { clearlyBeyond, greatestOf } from "../beyond";
 import type { Reading, Remark } from "../finding";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
@@ -43,7 +43,7 @@ function excess({ stays, limit, measured }: Bound): number {
 /** The bound that is broken by most, or null when none clearly is. */
 export function worst(bounds: readonly Bound[]): Bound | null {
   const broken = bounds.filter((one) => clearlyBeyond(excess(one), one.measured.plusMinus, 0));
-  return broken.toSorted((a, b) => greatestFirst(excess(a), excess(b)))[0] ?? null;
+  return greatestOf(broken, excess) ?? null;
 }
 
 /** What a remark says beside the bound that is broken. */

@@ -29,7 +29,7 @@ export function width(study: Study): readonly Finding[] {
   if (steps.length === 0) {
     return [cannotTell({ check: "width", side: null, panels: [] }, NEEDS_A_STEP)];
   }
-  return steps.map((step) => study.onceIn(step, judge));
+  return steps.map((step) => study.onceWithNext(step, judge));
 }
 
 function judge(study: Study, step: Step): Finding {

@@ -33,7 +33,7 @@ const ACROSS: readonly Footing[] = (["passing", "contact"] as const).flatMap((po
  * Source:  heel to heel along the walk (Murray, Drought & Kory 1964, J Bone Joint Surg Am 46:335)
  */
 export function stepLength(study: Study, step: Step): Answer {
-  return study.onceIn(step, readLength);
+  return study.onceWithNext(step, readLength);
 }
 
 function readLength(study: Study, step: Step): Answer {
