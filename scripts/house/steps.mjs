@@ -3,6 +3,7 @@ import { ensureBuilt } from "./built.mjs";
 import { inRoot } from "./root.mjs";
 import { run, runTool } from "./run.mjs";
 import { playwrightTally, vitestTally } from "./tally.mjs";
+import { weigh } from "./weight.mjs";
 
 const REPORTS = "test-results/verify";
 const NEXT = "next/dist/bin/next";
@@ -57,7 +58,8 @@ const BUILD = {
   async work() {
     try {
       await ensureBuilt();
-      return { code: 0, output: "" };
+      const { passes, told } = weigh();
+      return { code: passes ? 0 : 1, output: told };
     } catch (error) {
       return { code: 1, output: String(error.message) };
     }
