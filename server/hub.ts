@@ -23,8 +23,6 @@ export interface Hub {
   accessMark(): number;
   /** Rights on a sheet have changed, of everyone or of one device: whoever is connected is held to them. */
   reviewAccess(sheet: SheetId, device?: string): void;
-  /** The sheet was put back to an older state: what its pages hold is void. */
-  raiseGeneration(sheet: string): void;
   /** No more arrivals, everything committed, everyone sent away. Resolves to what is not committed. */
   drain(withinMs: number): Promise<number>;
   isDraining(): boolean;
@@ -169,7 +167,6 @@ export function createHub(deps: HubDeps): Hub {
     },
     accessMark: access.mark,
     reviewAccess: access.review,
-    raiseGeneration: rooms.void,
     async drain(withinMs) {
       draining = true;
       access.stop();

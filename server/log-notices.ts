@@ -14,6 +14,7 @@ export function logNotices(log: Log): Notices {
       log.offence("compaction-failed", `document ${documentId}`, { error: saidBy(error) });
     },
     gap: (documentId) => log.error("gap", { documentId }),
+    snapshotsDamaged: (documentId, count) => log.error("snapshot-damaged", { documentId, count }),
     slowReaderClosed: () => log.offence("slow-reader", "all"),
     fault: (where, error) => log.offence("fault", where, { error: saidBy(error) }),
   };

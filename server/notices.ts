@@ -12,6 +12,8 @@ export interface Notices {
   poisoned(device: string): void;
   /** What is stored of a document has a gap. */
   gap(documentId: number): void;
+  /** So many of a document's snapshots are not what was written; an older one, or every update, stands in. */
+  snapshotsDamaged(documentId: number, count: number): void;
   compacted(done: Done): void;
   joined(ms: number): void;
   /** So long after an update had come, it was handed to everybody else. */
@@ -33,6 +35,7 @@ export const NO_NOTICES: Notices = {
   committed: () => {},
   poisoned: () => {},
   gap: () => {},
+  snapshotsDamaged: () => {},
   compacted: () => {},
   joined: () => {},
   broadcast: () => {},

@@ -64,7 +64,7 @@ export interface RoomsDeps {
   readonly committer: Committer;
   readonly clock: Clock;
   readonly lingerMs?: number;
-  readonly notices: Pick<Notices, "answered" | "broadcast" | "gap">;
+  readonly notices: Pick<Notices, "answered" | "broadcast" | "gap" | "snapshotsDamaged">;
   /** An update passed the gate and left a document unsound all the same. */
   readonly onPoison: (documentId: number, offer: Offer) => void;
   /** A room is out of memory. */
@@ -110,6 +110,8 @@ export function createRooms(deps: RoomsDeps): Rooms {
       },
     });
     if (room.hasGap) notices.gap(documentId);
+    const { damagedSnapshots } = stored;
+    if (damagedSnapshots > 0) notices.snapshotsDamaged(documentId, damagedSnapshots);
     open.set(documentId, { sheet: name.sheet, letGo });
     return room;
   }

@@ -119,8 +119,11 @@ export const HUB_LIMITS = {
   backlogBytes: 32 * MIB,
   /** Nor when the oldest of it has waited this long. */
   backlogMs: 30_000,
-  /** A commit that takes longer is told to the pages: so that they know within a second. */
-  slowCommitMs: 800,
+  /**
+   * A commit that takes longer is told to the pages, which have to know within a second: the other half is
+   * left to a busy machine. Five times what a slow disk takes (15 ms) with a long line before it.
+   */
+  slowCommitMs: 500,
   /** How often they hear how long it has been. Our own choice, no source. */
   storageEveryMs: 2000,
   /** A commit that failed is tried again after this long, then twice as long, up to the longest. */

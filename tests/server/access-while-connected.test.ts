@@ -138,6 +138,35 @@ describe("a right that changes while somebody is connected", () => {
     await watcher.close();
   });
 
+  it("ends for somebody who draws without a pause, and keeps nothing that was drawn after the answer", async () => {
+    const { link, secret } = await newLink("draw");
+    const { page } = await guestBy(secret);
+    let drawn = 0;
+    const drawOn = () => {
+      if (page.closed !== null) return;
+      page.draw(`stroke ${drawn++}`);
+      setTimeout(drawOn, 2); // within its pace, so that each is read as it comes
+    };
+    drawOn();
+    await page.until(() => page.saved > 5);
+    await owner("DELETE", `${path}/${link}`);
+    const answered = drawn;
+    page.draw("in the moment of the answer");
+    const promised = page.saved;
+    await page.until(() => page.closed !== null);
+    expect(page.closed).toBe(CLOSE.revoked);
+    const after = await openPage({
+      ...running,
+      sheet: people.sheet,
+      cookie: people.cookies.owner,
+    });
+    const there = after.strokes();
+    expect(there).not.toContain("in the moment of the answer");
+    expect(there.length).toBeLessThanOrEqual(answered);
+    expect(there.length).toBeGreaterThanOrEqual(promised - 1); // the first of its frames was its answer
+    await after.close();
+  });
+
   it("is waited for: nothing of the page is done while the database is slow to answer", async () => {
     const { link, secret } = await newLink("draw");
     const { page } = await guestBy(secret);

@@ -6,7 +6,7 @@ import { openPage } from "../support/hub-client";
 import { startHubProcess } from "../support/hub-process";
 import { ask, createSheet, enter, temporaryFolder } from "../support/hub-under-test";
 
-const TOLD_MS = 1500; // within a second, and what a busy machine adds
+const TOLD_MS = 1000;
 const RECOVERED_MS = 2000;
 
 describe("a database that another process holds for ten seconds", () => {
