@@ -6,7 +6,7 @@ import { SQLITE } from "../../../server/store/schema";
 import { openSqlite } from "../../../server/store/sqlite";
 import { HUB_LIMITS, STORE_LIMITS } from "../../../shared/limits";
 import { type HubClient, openPage } from "../hub-client";
-import { type HubProcess, startProcess } from "../hub-process";
+import { type HubProcess, startHubProcess } from "../hub-process";
 import { ask, createSheet, enter } from "../hub-under-test";
 import { type Bombarded, bombard } from "./bombard";
 import { circular } from "./hostile-kinds";
@@ -79,13 +79,9 @@ export async function proveFuzz(order: FuzzOrder): Promise<FuzzProof> {
   return { ...done, faults, logged, strikes, memory: [early, late], strokes: looks };
 }
 
-function start(folder: string): Promise<HubProcess & { readonly health: () => string }> {
-  return startProcess("server/main.ts", {
-    ...{ DATA_DIR: folder, HEELSTRIP_PAGES: "off", ADDRESS_REQUESTS: "1000000" },
-  }).then((hub) => ({
-    ...hub,
-    health: () => /"healthPort":(\d+)/.exec(hub.errors())?.[1] ?? "",
-  }));
+async function start(folder: string) {
+  const hub = await startHubProcess(folder, { ADDRESS_REQUESTS: "1000000" });
+  return { ...hub, health: () => /"healthPort":(\d+)/.exec(hub.errors())?.[1] ?? "" };
 }
 
 async function residentMib(hub: Awaited<ReturnType<typeof start>>): Promise<number> {
