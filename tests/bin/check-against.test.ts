@@ -1,25 +1,10 @@
-import { mkdtemp, rm, writeFile } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { capturedExample, type HandedSheet, type Sheet, sheetFileText } from "../../lib/sheet";
+import { describe, expect, it } from "vitest";
+import { capturedExample, type Sheet } from "../../lib/sheet";
 import { heelstrip } from "../support/command-line";
+import { ownFiles } from "../support/own-files";
 import { ids } from "../support/peers";
 
-let folder = "";
-beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), "heelstrip-against-"));
-});
-afterAll(async () => {
-  await rm(folder, { recursive: true });
-});
-
-async function fileOf(name: string, content: HandedSheet | string): Promise<string> {
-  const path = join(folder, name);
-  await writeFile(path, typeof content === "string" ? content : sheetFileText(content));
-  return path;
-}
-
+const { fileOf } = ownFiles();
 const EXAMPLE = capturedExample(ids());
 
 /** The example with the hips of its left down a tenth of a leg lower, in both views. */

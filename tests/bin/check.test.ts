@@ -1,35 +1,11 @@
-import { execFile } from "node:child_process";
-import { mkdtemp, readFile, rm, truncate, writeFile } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { fileURLToPath } from "node:url";
-import { promisify } from "node:util";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import type { OnPurpose } from "../../lib/gait";
-import {
-  capturedExample,
-  defaultBrief,
-  type HandedSheet,
-  layOut,
-  type Sheet,
-  sheetFileText,
-} from "../../lib/sheet";
+import { capturedExample, defaultBrief, layOut, type Sheet } from "../../lib/sheet";
 import { heelstrip } from "../support/command-line";
+import { ownFiles } from "../support/own-files";
 import { ids } from "../support/peers";
 
-let folder = "";
-beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), "heelstrip-check-"));
-});
-afterAll(async () => {
-  await rm(folder, { recursive: true });
-});
-
-async function fileOf(name: string, content: HandedSheet | string): Promise<string> {
-  const path = join(folder, name);
-  await writeFile(path, typeof content === "string" ? content : sheetFileText(content));
-  return path;
-}
+const { fileOf } = ownFiles();
 
 const EXAMPLE = capturedExample(ids());
 
@@ -179,124 +155,4 @@ describe("heelstrip check", () => {
     const report = JSON.parse((await heelstrip("check", file, "--json")).out);
     expect(report.legLengthMetres).toBe(0.9);
   });
-});
-
-describe("bad input", () => {
-  const text = sheetFileText(EXAMPLE);
-  const cases: readonly (readonly [name: string, content: string, says: RegExp])[] = [
-    [
-      "cut.json",
-      text.slice(0, 4000),
-      /cut\.json: expected JSON, got text that is none, or was cut/,
-    ],
-    ["empty.json", "", /empty\.json: expected JSON, got an empty file/],
-    [
-      "other.json",
-      '{"format":"board","shapes":[]}',
-      /expected format "heelstrip-sheet", got format "b/,
-    ],
-    ["newer.json", text.replace('"version": 1', '"version": 9'), /expected version 1, got 9/],
-    [
-      "pose.json",
-      text.replace('"pose": "up"', '"pose": "hop"'),
-      /panels\[3\]\.pose: expected .* got "hop"/,
-    ],
-  ];
-  it.each(cases)("is one line and exit 2: %s", async (name, content, says) => {
-    const file = await fileOf(name, content);
-    const good = await fileOf("walk.json", EXAMPLE);
-    for (const args of [[file], [file, "--json"], [good, file, "--json"]]) {
-      const { code, out, err } = await heelstrip("check", ...args);
-      expect({ code, out }).toEqual({ code: 2, out: "" });
-      expect(err.length).toBe(1);
-      expect(err[0]).toMatch(says);
-      expect(err[0]).not.toContain("\n");
-    }
-  });
-
-  it("is not read when it is too large", async () => {
-    const file = await fileOf("large.json", "");
-    await truncate(file, 4 * 1024 ** 3); // a hole, not bytes; more than Node reads into one
-    const { code, err } = await heelstrip("check", file);
-    expect(code).toBe(2);
-    expect(err).toEqual([`heelstrip: ${file}: expected up to 16.0 MiB, got 4096.0 MiB`]);
-  });
-
-  it("has a line for each file", async () => {
-    const cut = await fileOf("cut.json", "{");
-    const { code, err } = await heelstrip("check", cut, join(folder, "none.json"), folder);
-    expect(code).toBe(2);
-    expect(err.map((line) => line.replace(folder, "…"))).toEqual([
-      expect.stringContaining("cut.json: expected JSON"),
-      "heelstrip: …/none.json: expected a file, there is none of this name",
-      "heelstrip: …: expected a file, got a folder",
-    ]);
-  });
-
-  it("says that motion files come later", async () => {
-    const file = await fileOf("walk.bvh", "HIERARCHY");
-    const { code, err } = await heelstrip("check", file);
-    expect(code).toBe(2);
-    expect(err[0]).toContain("motion files come later");
-  });
-
-  it.each([
-    [["check"], /expected a sheet file, got none; usage: heelstrip check FILE/],
-    [
-      ["check", "a.json", "--yardstick", "eye"],
-      /expected --yardstick as one of trade, life, this-walk, version, got "eye"/,
-    ],
-    [["check", "a.json", "--loud"], /unknown option '--loud'; usage: heelstrip check/],
-    [["check", "a.json", "--yardstick"], /usage: heelstrip check/],
-    [["chek"], /expected check, print, example or --help, got "chek"/],
-    [[], /expected check, print, example or --help, got nothing/],
-    [["example"], /usage: heelstrip example \[--name captured-walk\|brindle\] -o SHEET.json/],
-    [
-      ["example", "--name", "run", "-o", "a.json"],
-      /expected --name captured-walk or brindle, got "run"/,
-    ],
-  ])("says how it is used: %j", async (args, says) => {
-    const { code, out, err } = await heelstrip(...args);
-    expect({ code, out, lines: err.length }).toEqual({ code: 2, out: "", lines: 1 });
-    expect(err[0]).toMatch(says);
-  });
-});
-
-describe("heelstrip", () => {
-  it("explains itself when asked", async () => {
-    for (const args of [["--help"], ["-h"], ["check", "--help"]]) {
-      const { code, out, err } = await heelstrip(...args);
-      expect({ code, err }).toEqual({ code: 0, err: [] });
-      expect(out).toContain("heelstrip check FILE... [--yardstick trade|life|this-walk|version]");
-    }
-  });
-
-  it("writes the demo, whose planted faults make check exit 1", async () => {
-    const file = join(folder, "brindle.json");
-    expect((await heelstrip("example", "--name", "brindle", "-o", file)).code).toBe(0);
-    const { code, out } = await heelstrip("check", file);
-    expect(code).toBe(1);
-    expect(out).toContain("brindle.json: Brindle carries the parcels");
-    expect(out.match(/(will|may) show · [a-z-]+ · [a-z]+/g)).toEqual([
-      "will show · hip-order · right",
-      "will show · slide · left",
-      "may show · gaps · right",
-    ]);
-  });
-
-  it("writes the example, which checks, from a shell", async () => {
-    const start = fileURLToPath(new URL("../../bin/heelstrip.mjs", import.meta.url));
-    const file = join(folder, "example.json");
-    const env = { ...process.env, HEELSTRIP_FROM_SOURCE: "1" };
-    const run = promisify(execFile);
-    await run(process.execPath, [start, "example", "-o", file], { env });
-    const { stdout } = await run(process.execPath, [start, "check", file], { env });
-    expect(stdout).toContain("example.json: A plain walk, captured");
-    await writeFile(file, (await readFile(file, "utf8")).slice(0, 500));
-    await expect(run(process.execPath, [start, "check", file], { env })).rejects.toMatchObject({
-      code: 2,
-      stdout: "",
-      stderr: expect.stringMatching(/^heelstrip: .*example\.json: expected JSON.*\n$/),
-    });
-  }, 30_000);
 });
