@@ -1,4 +1,5 @@
 import { expect, type Locator, type Page } from "@playwright/test";
+import { halvesPng } from "./png";
 
 /** A file as a person's machine hands it over. */
 export interface GivenFile {
@@ -6,6 +7,18 @@ export interface GivenFile {
   readonly type: string;
   readonly bytes: Uint8Array;
 }
+
+export const WIDE: GivenFile = { name: "wide.png", type: "image/png", bytes: halvesPng(360, 240) };
+export const TALL: GivenFile = { name: "tall.png", type: "image/png", bytes: halvesPng(60, 100) };
+/** How a picture of 3 : 2 is fitted into a view of 720 by 1200, half dimmed. */
+export const WIDE_FITTED = { x: 0, y: 360, width: 720, height: 480, seen: 0.5 };
+
+/** The page's words on pictures under papers. */
+export const pictureTray = (page: Page): Locator =>
+  page.getByRole("region", { name: "Picture under the paper" });
+/** What can be done with the picture under the paper in hand. */
+export const pictureOptions = (page: Page): Locator =>
+  page.getByRole("group", { name: "Picture under the paper" });
 
 /** Holds files over something on the page and, unless told otherwise, lets them go there. */
 export async function dropOn(
