@@ -1,6 +1,6 @@
 import type { SheetSeen } from "../../shared/api-answers";
 import { isRole, type Role } from "../../shared/role";
-import { askHub } from "../_room/ask-hub";
+import { type Answer, askHub } from "../_room/ask-hub";
 
 /** What came of standing at a sheet's door. */
 export type Entry =
@@ -16,14 +16,20 @@ export async function comeIn(sheet: string): Promise<Entry> {
   let badLink = false;
   if (secret !== "") {
     const entered = await askHub<null>("POST", "/api/enter", { sheet, secret });
-    if (entered.kind === "unreachable") return { kind: "unreachable" };
+    if (isSilent(entered)) return { kind: "unreachable" }; // and the secret stays where it is
     badLink = entered.kind === "refused";
     history.replaceState(history.state, "", `/sheet/${sheet}`);
   }
   const seen = await askHub<SheetSeen>("GET", `/api/sheets/${sheet}`);
-  if (seen.kind === "unreachable") return { kind: "unreachable" };
+  if (isSilent(seen)) return { kind: "unreachable" };
   if (seen.kind === "answer" && isRole(seen.value.role)) {
     return { kind: "open", role: seen.value.role };
   }
   return { kind: badLink ? "bad-link" : "closed" };
+}
+
+/** Nothing was said of the link: no answer came, or one for the moment (too many requests, a disk that stands still). */
+function isSilent(answer: Answer<unknown>): boolean {
+  if (answer.kind !== "refused") return answer.kind === "unreachable";
+  return answer.status >= 500 || answer.status === 429;
 }

@@ -3,6 +3,7 @@ import { readSheetId, type SheetId } from "../../shared/sheet-id";
 import { clientAddress } from "../access/client-address";
 import { isOwnOrigin } from "../access/origin";
 import { type Log, saidBy } from "../log";
+import { StoreError } from "../store/store-error";
 import { ApiRefusal, holdToPace, notFound, sendRefusal } from "./answer";
 import { createSheet } from "./create-sheet";
 import type { Call, DoorDeps } from "./doors";
@@ -32,6 +33,7 @@ const ROUTES: readonly Route[] = [
 ];
 
 const NO_SHEET = "------------";
+const COME_BACK_S = 2;
 
 /** Answers everything under /api. Whatever goes wrong is answered too, and never in a page's words. */
 export function createApi(deps: DoorDeps) {
@@ -42,6 +44,7 @@ export function createApi(deps: DoorDeps) {
       await dispatch({ ...deps, request, response, from }, path);
     } catch (error) {
       const refusal = error instanceof ApiRefusal ? error : unforeseen(error, deps.log);
+      if (refusal.status === 503) response.setHeader("retry-after", COME_BACK_S);
       if (!request.complete) response.setHeader("connection", "close"); // the rest is not read
       sendRefusal(response, refusal);
     }
@@ -73,5 +76,8 @@ function sheetIn(text = NO_SHEET): SheetId {
 
 function unforeseen(error: unknown, log: Log): ApiRefusal {
   log.offence("api-failed", saidBy(error));
+  if (error instanceof StoreError && (error.code === "busy" || error.code === "full")) {
+    return new ApiRefusal(503, "storage", "the disk could not take this now; nothing was changed");
+  }
   return new ApiRefusal(500, "failed", "the server could not do this; nothing was changed");
 }

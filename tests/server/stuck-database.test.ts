@@ -35,6 +35,10 @@ describe("a database that another process holds for ten seconds", () => {
     expect(page.saved).toBe(page.sent - 1);
     expect(peer.strokes()).toEqual(["before"]);
     expect((await ask(hub.url, "/api/nothing")).status).toBe(404); // it answers
+    // Somebody at the door is told to come back, and not that the link is none.
+    const body = { sheet, secret: links.view };
+    const knock = await ask(hub.url, "/api/enter", { method: "POST", body });
+    expect(knock).toMatchObject({ status: 503, body: { code: "storage" } });
 
     await sql`rollback`.execute(holder);
     await holder.destroy();

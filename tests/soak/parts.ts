@@ -2,11 +2,13 @@ import { soakDetection } from "./detection";
 import { soakFuzz, soakModel, soakPartitions } from "./hostile";
 import { soakKills } from "./kills";
 import { soakPowerLoss } from "./power-loss";
+import { soakStuck } from "./stuck";
 
 const CUTS_A_THROW = 5; // a thousand power cuts, unless less is asked for
 const KILLS_A_THROW = 1 / 2; // a hundred
 const FRAMES_A_THROW = 500; // a hundred thousand
 const SCHEDULES_A_THROW = 50; // ten thousand
+const STUCK_A_THROW = 1 / 40; // five times ten seconds
 const PARTITIONS_A_THROW = 1 / 20; // ten rounds of each trouble
 
 /** A long proof by its name: so many throws in, the targets that were missed out. */
@@ -18,6 +20,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
   kills: (throws) => soakKills(Math.ceil(KILLS_A_THROW * throws)),
   fuzz: (throws) => soakFuzz(FRAMES_A_THROW * throws),
   model: (throws) => soakModel(SCHEDULES_A_THROW * throws),
+  stuck: (throws) => soakStuck(Math.ceil(STUCK_A_THROW * throws)),
   partitions: (throws) => soakPartitions(Math.ceil(PARTITIONS_A_THROW * throws)),
   detection: soakDetection,
 };
