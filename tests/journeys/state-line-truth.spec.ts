@@ -11,18 +11,19 @@ import { across, onScreen, paperAt } from "../support/journey-papers";
 import { settled, stateLine } from "../support/journey-sheet";
 import { takePen } from "../support/pen";
 import { readOnDisk, type SheetOnDisk } from "../support/sheet-on-disk";
-import { smallDisk } from "../support/small-disk";
+import { type SmallDisk, smallDisk } from "../support/small-disk";
 import { watchLine } from "../support/watched-line";
 
 const LINE_DOWN = /WebSocket connection to|net::ERR_|status of 40/;
 const BACK_MS = 20_000; // the page comes back after a few seconds at most
 const SILENCE_MS = 31_000; // a line that is silent for longer is dropped by the page
 
-const tight = smallDisk(24);
+let tight: SmallDisk | null = null;
 let board: Board;
 let disk: SheetOnDisk | null = null;
 
 test.beforeAll(async () => {
+  tight = smallDisk(24); // here, for this file is also read by whoever only lists the journeys
   board = await startBoard(tight === null ? {} : { DATA_DIR: join(tight.place, "data") });
 });
 test.afterAll(async () => {
