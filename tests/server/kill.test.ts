@@ -79,27 +79,9 @@ describe("SIGKILL while the database is locked", () => {
   });
 });
 
-describe("SIGTERM while somebody draws", () => {
+describe("a data folder", () => {
   const folder = temporaryFolder();
   afterAll(folder.remove);
-
-  it("commits what has arrived, tells the pages, and exits with 0", async () => {
-    let hub = await startHubProcess(folder.path);
-    const { sheet, links } = await createSheet(hub.url);
-    const cookie = await enter(hub.url, sheet, links.draw);
-    const page = await openPage({ url: hub.url, sheet, cookie });
-    const hand = drawing(page, "hand");
-    await page.until(() => hand.acknowledged().length >= 20);
-    expect(await hub.end("SIGTERM")).toBe(0);
-    await page.until(() => page.closed !== null);
-    expect(page.closed).toBe(4503);
-    hub = await startHubProcess(folder.path);
-    const after = await openPage({ url: hub.url, sheet, cookie });
-    const there = new Set(after.strokes());
-    expect(hand.acknowledged().filter((id) => !there.has(id))).toEqual([]);
-    await after.close();
-    await hub.end("SIGTERM");
-  });
 
   it("keeps a second process out of the folder, but not after the first is gone", async () => {
     const first = await startHubProcess(folder.path);

@@ -1,6 +1,6 @@
-import { createServer } from "node:net";
 import { dice } from "../support/dice";
 import { drawing } from "../support/drawing-hand";
+import { freePort } from "../support/free-port";
 import { type HubClient, openPage } from "../support/hub-client";
 import { type HubProcess, startHubProcess } from "../support/hub-process";
 import { createSheet, enter, temporaryFolder } from "../support/hub-under-test";
@@ -91,16 +91,6 @@ async function start(dataDir: string): Promise<{ hub: HubProcess; readyMs: numbe
     await new Promise((resolve) => setTimeout(resolve, ASK_MS));
   }
   return { hub, readyMs: performance.now() - since };
-}
-
-function freePort(): Promise<number> {
-  return new Promise((resolve) => {
-    const server = createServer();
-    server.listen(0, "127.0.0.1", () => {
-      const address = server.address();
-      server.close(() => resolve(typeof address === "object" && address ? address.port : 0));
-    });
-  });
 }
 
 function tell(kill: number, found: Kill): void {

@@ -1,4 +1,5 @@
 import { soakDetection } from "./detection";
+import { soakDrains } from "./drains";
 import { soakFuzz, soakModel, soakPartitions } from "./hostile";
 import { soakKills } from "./kills";
 import { soakPowerLoss } from "./power-loss";
@@ -10,6 +11,7 @@ const FRAMES_A_THROW = 500; // a hundred thousand
 const SCHEDULES_A_THROW = 50; // ten thousand
 const STUCK_A_THROW = 1 / 40; // five times ten seconds
 const PARTITIONS_A_THROW = 1 / 20; // ten rounds of each trouble
+const DRAINS_A_THROW = 1 / 10; // twenty
 
 /** A long proof by its name: so many throws in, the targets that were missed out. */
 export type Part = (throws: number) => readonly string[] | Promise<readonly string[]>;
@@ -22,5 +24,6 @@ export const PARTS: Readonly<Record<string, Part>> = {
   model: (throws) => soakModel(SCHEDULES_A_THROW * throws),
   stuck: (throws) => soakStuck(Math.ceil(STUCK_A_THROW * throws)),
   partitions: (throws) => soakPartitions(Math.ceil(PARTITIONS_A_THROW * throws)),
+  drains: (throws) => soakDrains(Math.ceil(DRAINS_A_THROW * throws)),
   detection: soakDetection,
 };
