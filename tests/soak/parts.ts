@@ -1,8 +1,10 @@
+import { soakCrowd } from "./crowd";
 import { soakDetection } from "./detection";
 import { soakDrains } from "./drains";
 import { soakFuzz, soakModel, soakPartitions } from "./hostile";
 import { soakKills } from "./kills";
 import { soakPowerLoss } from "./power-loss";
+import { soakSlow } from "./slow";
 import { soakStuck } from "./stuck";
 
 const CUTS_A_THROW = 5; // a thousand power cuts, unless less is asked for
@@ -12,6 +14,7 @@ const SCHEDULES_A_THROW = 50; // ten thousand
 const STUCK_A_THROW = 1 / 40; // five times ten seconds
 const PARTITIONS_A_THROW = 1 / 20; // ten rounds of each trouble
 const DRAINS_A_THROW = 1 / 10; // twenty
+const MINUTES_A_THROW = 1 / 40; // five of the crowd
 
 /** A long proof by its name: so many throws in, the targets that were missed out. */
 export type Part = (throws: number) => readonly string[] | Promise<readonly string[]>;
@@ -25,5 +28,7 @@ export const PARTS: Readonly<Record<string, Part>> = {
   stuck: (throws) => soakStuck(Math.ceil(STUCK_A_THROW * throws)),
   partitions: (throws) => soakPartitions(Math.ceil(PARTITIONS_A_THROW * throws)),
   drains: (throws) => soakDrains(Math.ceil(DRAINS_A_THROW * throws)),
+  crowd: (throws) => soakCrowd(MINUTES_A_THROW * throws),
+  slow: soakSlow,
   detection: soakDetection,
 };
