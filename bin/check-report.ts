@@ -18,6 +18,7 @@ const UNITS: Readonly<Record<Unit, string>> = {
   "m/s": "m/s",
   "steps/min": "steps/min",
   seconds: "s",
+  "m/(step/min)": "m/(step/min)",
 };
 
 /**

@@ -5,7 +5,7 @@ import type { Room } from "../_room";
 import type { WorkspaceStore } from "../_workspace";
 import { markAndGoOn } from "./go-on";
 import { guessedMark, guessedQuickSet } from "./guess";
-import { COARSEST, markPrecision } from "./mark-precision";
+import { coarsest, legOn, markPrecision } from "./mark-precision";
 import { promptedJoint } from "./prompt";
 
 interface Prompted {
@@ -38,7 +38,7 @@ export function acceptGuess(
   const guess = guessedMark(room.sheet.getSnapshot(), panel, view, joint);
   // One who looked and says that it is there is as exact as one who taps it.
   const { x, y } = brought ?? guess;
-  const mark: Mark = { x, y, precision: precisionOn(panel.id, view) };
+  const mark: Mark = { x, y, precision: precisionOn(room, panel.id, view) };
   markAndGoOn(room, workspace, { panel: panel.id, view }, () => {
     placeMark(room.drawing, panel.id, view, joint, mark);
     workspace.getState().takeJoint(null);
@@ -53,7 +53,11 @@ export function placeAsGuessed(room: Room, workspace: WorkspaceStore, joint: Joi
   const panel = sheet.panels.find((one) => one.id === id);
   if (panel === undefined) return;
   const { x, y } = guessedMark(sheet, panel, view, joint);
-  placeMark(room.drawing, panel.id, view, joint, { x, y, precision: COARSEST });
+  placeMark(room.drawing, panel.id, view, joint, {
+    x,
+    y,
+    precision: coarsest(legOn(sheet.panels)),
+  });
   takeJoint(null);
 }
 
@@ -65,25 +69,27 @@ export function acceptAllGuesses(room: Room, workspace: WorkspaceStore): boolean
   const guesses = guessedQuickSet(room.sheet.getSnapshot(), panel, view);
   if (Object.keys(guesses).length === 0) return false;
   markAndGoOn(room, workspace, { panel: panel.id, view }, () => {
-    placeMarks(room.drawing, panel.id, { side: {}, front: {}, [view]: rough(guesses) });
+    placeMarks(room.drawing, panel.id, { side: {}, front: {}, [view]: rough(room, guesses) });
     workspace.getState().takeJoint(null);
   });
   return true;
 }
 
 /** Nobody has looked at each of them: they are as rough as a mark may be. */
-function rough(guesses: ViewMarks): ViewMarks {
+function rough({ sheet }: Room, guesses: ViewMarks): ViewMarks {
+  const most = coarsest(legOn(sheet.getSnapshot().panels));
   return Object.fromEntries(
     Object.entries(guesses).map(([joint, mark]) => [
       joint,
-      { ...mark, precision: Math.max(mark.precision, COARSEST) },
+      { ...mark, precision: Math.max(mark.precision, most) },
     ]),
   );
 }
 
 /** How exactly marks are placed on a paper as it is seen now; as rough as may be where it is not seen. */
-function precisionOn(panel: PanelId, view: View): number {
+function precisionOn({ sheet }: Room, panel: PanelId, view: View): number {
   const paper = `[data-panel="${CSS.escape(panel)}"][data-view="${view}"]`;
   const width = document.querySelector(paper)?.getBoundingClientRect().width ?? 0;
-  return width > 0 ? markPrecision(width) : COARSEST;
+  const leg = legOn(sheet.getSnapshot().panels);
+  return width > 0 ? markPrecision(width, leg) : coarsest(leg);
 }

@@ -1,7 +1,7 @@
 import { type JointName, type Mark, markOf } from "../../lib/body";
 import type { View } from "../../lib/geometry";
 import type { Panel } from "../../lib/sheet";
-import { COARSEST } from "./mark-precision";
+import { coarsest, legOn } from "./mark-precision";
 import { onPaper } from "./on-paper";
 import { standingPlace } from "./standing-place";
 
@@ -19,7 +19,10 @@ export function proposeMark(
   joint: JointName,
 ): Mark {
   const neighbour = nearestMark(panels, panel, view, joint);
-  return { ...onPaper(neighbour ?? standingPlace(joint, view)), precision: COARSEST };
+  return {
+    ...onPaper(neighbour ?? standingPlace(joint, view)),
+    precision: coarsest(legOn(panels)),
+  };
 }
 
 function nearestMark(

@@ -13,7 +13,7 @@ import { guessedMark } from "./guess";
 import { landing } from "./landing";
 import { type HeldMark, type MarkHand, openMarkHand } from "./mark-hand";
 import { listenToPointer } from "./mark-pointer";
-import { markPrecision } from "./mark-precision";
+import { legOn, markPrecision } from "./mark-precision";
 import { promptedJoint } from "./prompt";
 import { nextJoint } from "./proposals";
 import { standFootOf, withFollowing } from "./stand-foot";
@@ -53,7 +53,7 @@ function handOver(
   show: (held: HeldMark | null) => void,
 ): MarkHand {
   const marks = () => paper().panel.marks[paper().view];
-  const precision = () => markPrecision(paper().width);
+  const precision = () => markPrecision(paper().width, legOn(room.sheet.getSnapshot().panels));
   const whole = (swapped: boolean) => (workspace.getState().dragging === "figure") !== swapped;
   return openMarkHand({
     marks,

@@ -23,6 +23,8 @@ export function tellReading({ value, plusMinus, unit }: Reading): string {
       return `${withSlack(value, plusMinus, 2)} s`;
     case "steps/min":
       return `${withSlack(value, plusMinus, 0)} steps/min`;
+    case "m/(step/min)":
+      return `${withSlack(value, plusMinus, 4)} m per step/min`;
     case "number":
       return withSlack(value, plusMinus, 2);
     case "times":

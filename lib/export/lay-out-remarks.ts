@@ -1,7 +1,8 @@
 import { bonesOf } from "../body";
 import type { Remark } from "../gait";
+import { LETTER_HEIGHT, lettersApart } from "./letters-apart";
 import { placeLabel, touch } from "./place-label";
-import type { Letter, Path, RemarkShape, ShapeOn } from "./point-at/shape";
+import type { Path, RemarkShape, ShapeOn } from "./point-at/shape";
 import { remarkShape } from "./remark-shape";
 import type { Box } from "./shapes";
 import { type Face, measureShipped } from "./typeface";
@@ -56,18 +57,18 @@ export function layOutRemarks<R extends { readonly remark: Remark }>(
   view: RemarksInView<R>,
 ): readonly LaidRemark<R>[] {
   const { remarks, on, window, pixel, face, mostWhole, words, keepClear = [] } = view;
-  const shaped = remarks.flatMap((one) => {
+  const found = remarks.flatMap((one) => {
     const at = on(one.remark);
-    const found = remarkShape(one.remark, at);
-    if (found === null) return [];
-    const shape = { ...found, letters: lettersApart(found.letters, pixel) };
-    return [{ one, shape, marks: at.panel.marks[at.view] }];
+    const shape = remarkShape(one.remark, at);
+    if (shape === null) return [];
+    const letters = lettersApart(shape.letters, LETTER_PX * pixel);
+    return [{ one, shape: { ...shape, letters }, marks: at.panel.marks[at.view] }];
   });
-  for (const [index, later] of shaped.slice(1, mostWhole).entries()) {
-    const stand = shaped.slice(0, index + 1).flatMap(({ shape }) => letterBoxes(shape, pixel));
-    const lies = letterBoxes(later.shape, pixel).some((box) => stand.some((on) => touch(box, on)));
-    if (lies) later.shape = { ...later.shape, letters: [] }; // its lines still cross, and its label stands
-  }
+  const legible = lettersClear(
+    found.slice(0, mostWhole).map(({ shape }) => shape),
+    pixel,
+  );
+  const shaped = found.map((one, nth) => ({ ...one, shape: legible[nth] ?? one.shape }));
   const drawn = shaped.slice(0, mostWhole);
   const signs = drawn.flatMap(({ shape }) => [
     ...ringBoxes(shape, pixel),
@@ -101,17 +102,15 @@ function ringBoxes({ rings }: RemarkShape, pixel: number): readonly Box[] {
   return rings.map(({ x, y }) => ({ x: x - half, y: y - half, width: 2 * half, height: 2 * half }));
 }
 
-/** Two letters over joints that lie close are moved aside, each to its own, until they are apart. */
-function lettersApart(letters: readonly Letter[], pixel: number): readonly Letter[] {
-  const [one, other] = letters;
-  if (one === undefined || other === undefined) return letters;
-  const lack = LETTER_PX * pixel - Math.abs(other.at.x - one.at.x);
-  if (lack <= 0 || Math.abs(other.at.y - one.at.y) > 1.25 * LETTER_PX * pixel) return letters;
-  const aside = (one.at.x <= other.at.x ? -lack : lack) / 2;
-  return [
-    { ...one, at: { ...one.at, x: one.at.x + aside } },
-    { ...other, at: { ...other.at, x: other.at.x - aside } },
-  ];
+/** The shapes of what is drawn whole, the gravest first; letters that would lie on another's are left out. */
+function lettersClear(shapes: readonly RemarkShape[], pixel: number): readonly RemarkShape[] {
+  const clear: RemarkShape[] = [];
+  for (const shape of shapes) {
+    const stand = clear.flatMap((one) => letterBoxes(one, pixel));
+    const lies = letterBoxes(shape, pixel).some((box) => stand.some((on) => touch(box, on)));
+    clear.push(lies ? { ...shape, letters: [] } : shape); // its lines still cross, and its label stands
+  }
+  return clear;
 }
 
 function letterBoxes({ letters }: RemarkShape, pixel: number): readonly Box[] {
@@ -120,7 +119,7 @@ function letterBoxes({ letters }: RemarkShape, pixel: number): readonly Box[] {
     x: x - size / 2,
     y: y - size,
     width: size,
-    height: 1.25 * size, // with what hangs under the line
+    height: LETTER_HEIGHT * size,
   }));
 }
 

@@ -23,6 +23,7 @@ export const UNITS = [
   "m/s",
   "steps/min",
   "seconds",
+  "m/(step/min)",
 ] as const;
 export type Unit = (typeof UNITS)[number];
 

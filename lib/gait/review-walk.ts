@@ -14,6 +14,7 @@ import type { Step } from "./step";
 import { type StepReading, stepReading } from "./step-readings";
 import { type StrideReading, strideReadings } from "./stride-readings";
 import { type Study, studyWalk } from "./study";
+import { soundOnlyIfExact } from "./vague-marks";
 import type { Walk, WalkPanel, Yardstick } from "./walk";
 
 /** A walk read whole: what was measured, and what there is to say about it. */
@@ -64,7 +65,8 @@ export function reviewWalk(
   against: Against = {},
 ): Review {
   const study = studyWalk(walk, yardstick, against);
-  const findings = CHECKS.flatMap((check) => check(study));
+  const answers = CHECKS.flatMap((check) => check(study));
+  const findings = soundOnlyIfExact(answers, walk, study.leg);
   const told = rankRemarks(findings.filter((finding) => finding.kind === "remark"));
   const { open: remarks, kept, lapsed, settled } = keepOnPurpose(told, onPurpose);
   const inSteps = whenAsked(() => study.steps.map((step) => stepReading(study, step)));

@@ -115,7 +115,7 @@ function ratioOf(study: Study, length: Answer, duration: number | null): Answer 
   const stepsPerMinute = cadence(duration, study.walk.framesPerSecond);
   const ratio = walkRatio(length.value * leg, stepsPerMinute);
   const plusMinus = (length.plusMinus * leg) / stepsPerMinute;
-  return answerOf(ratio, plusMinus, "number", NO_NEXT.needs);
+  return answerOf(ratio, plusMinus, "m/(step/min)", NO_NEXT.needs);
 }
 
 /** In leg lengths, so the leg is 1; its slope by the step is S / (4 · √(1 − (S/2)²)). */

@@ -28,8 +28,8 @@ import { whoseStep } from "./step-words";
  * number, or leave the ground; and the ground may go by otherwise than the feet are drawn, so that the
  * walker skates.
  *
- * Shapes:  one answer a step, a remark the one farthest beyond its limit; and one for
- *          the ground that goes by
+ * Shapes:  one answer a step, a remark the one farthest beyond its limit, and beside it what could not be
+ *          told; and one for the ground that goes by
  * Units:   leg lengths, shares, a pure number
  * Errors:  none; a step whose feet are not marked answers "cannot-tell"; without a stature there is no Froude
  *          number, and a step is not judged by it
@@ -44,10 +44,10 @@ export function tempo(study: Study): readonly Finding[] {
   if (steps.length === 0) {
     return [cannotTell({ check: "tempo", side: null, panels: [] }, NEEDS_A_STEP)];
   }
-  return [...steps.map((step) => study.onceWithNext(step, judge)), ...skating(study)];
+  return [...steps.flatMap((step) => study.onceWithNext(step, judge)), ...skating(study)];
 }
 
-function judge(study: Study, step: Step): Finding {
+function judge(study: Study, step: Step): Finding[] {
   const { contact, next, weightOn: side } = step;
   const panels = next === null ? [contact] : [contact, next];
   const about = { check: "tempo", side, panels } as const;
@@ -58,9 +58,9 @@ function judge(study: Study, step: Step): Finding {
     flightRemark(study, step),
   ].filter((remark) => remark !== null);
   const gravest = greatestOf(remarks, ({ beyond }) => beyond);
-  if (gravest !== undefined) return gravest;
-  if (length.kind === "cannot-tell") return cannotTell(about, length.needs);
-  return sound(about, length);
+  const open = length.kind === "cannot-tell" ? [cannotTell(about, length.needs)] : [];
+  if (gravest !== undefined) return [gravest, ...open];
+  return length.kind === "cannot-tell" ? open : [sound(about, length)];
 }
 
 /** A step and the contact that ends it. */

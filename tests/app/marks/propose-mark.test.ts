@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { COARSEST } from "../../../app/_marks/mark-precision";
+import { coarsest } from "../../../app/_marks/mark-precision";
 import { onPaper } from "../../../app/_marks/on-paper";
 import { proposeMark } from "../../../app/_marks/propose-mark";
 import { standingPlace } from "../../../app/_marks/standing-place";
@@ -45,7 +45,7 @@ describe("where a mark is put without a pointer", () => {
 
   it("carries the coarsest precision until it is looked at", () => {
     const strip = [panel("near", 4, knee(200)), here];
-    expect(proposeMark(strip, here, "side", "left-knee").precision).toBe(COARSEST);
+    expect(proposeMark(strip, here, "side", "left-knee").precision).toBe(coarsest(420));
   });
 
   it("stays on the paper when the neighbour's mark lies beyond it", () => {

@@ -1,13 +1,24 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { JOINTS, type JointName, SIDES, type Side } from "../../../lib/body";
-import { COMMON_YARDSTICKS, reviewWalk, type Walk, type Yardstick } from "../../../lib/gait";
+import { JOINTS, type JointName, SIDES, type Side, type ViewMarks } from "../../../lib/body";
+import {
+  COMMON_YARDSTICKS,
+  reviewWalk,
+  type Walk,
+  type WalkPanel,
+  YARDSTICKS,
+  type Yardstick,
+} from "../../../lib/gait";
+import type { View } from "../../../lib/geometry";
 import { changeMarks } from "../../support/changed-marks";
 import { asLabelled, NAMES } from "../../support/rough-walk";
+import { panelOf } from "../../support/seeded/posed";
 import { told } from "../../support/told-remarks";
-import { type PanelName, unmark } from "../../support/walk";
+import { type PanelName, unmark, walk, withPanel } from "../../support/walk";
 
 const yardsticks = fc.constantFrom(...COMMON_YARDSTICKS);
+/** What these ask is told by labels and frames; no mark is read for it. */
+const TOLD_BY_LABELS: readonly string[] = ["missing-pose", "gaps", "lead-in"]; // none is drawn here, or all in order
 
 describe("an unfinished drawing", () => {
   it("draws a remark that the whole drawing has not only where marks are gone, or for others (seed 63)", () => {
@@ -29,6 +40,50 @@ describe("an unfinished drawing", () => {
       }),
       { numRuns: 80, seed: 63 },
     );
+  });
+
+  it("is never sound where a mark could lie anywhere, whatever is read from it", () => {
+    const vague = (panel: WalkPanel, view: View): ViewMarks =>
+      Object.fromEntries(
+        Object.entries(panel.marks[view]).map(([joint, mark]) => [
+          joint,
+          { ...mark, precision: 0.08 * 420 },
+        ]),
+      );
+    const clean = walk({ precision: 0 });
+    const panels = clean.panels.map((panel) => ({
+      ...panel,
+      marks: { side: vague(panel, "side"), front: vague(panel, "front") },
+    }));
+    for (const yardstick of YARDSTICKS) {
+      const { findings } = reviewWalk({ ...clean, panels }, yardstick);
+      const called = findings.filter(({ kind }) => kind === "sound").map(({ check }) => check);
+      expect([...new Set(called)].filter((check) => !TOLD_BY_LABELS.includes(check))).toEqual([]);
+      for (const finding of findings) {
+        if (finding.kind === "cannot-tell") expect(finding.needs.length).toBeGreaterThan(5);
+      }
+    }
+  });
+
+  it("says which mark is too vague where it is one, and answers by the others", () => {
+    const clean = walk({ precision: 0 });
+    const knee = { x: 0, y: 0, ...panelOf(clean, "left passing").marks.side["left-knee"] };
+    const rough = withPanel(clean, "left passing", {
+      marks: {
+        side: {
+          ...panelOf(clean, "left passing").marks.side,
+          "left-knee": { ...knee, precision: 42 },
+        },
+        front: panelOf(clean, "left passing").marks.front,
+      },
+    });
+    const { cannotTell, remarks } = reviewWalk(rough, "trade");
+    expect(remarks).toEqual([]);
+    expect(cannotTell.map(({ needs }) => needs)).toContain(
+      "the left knee marked more exactly at frame 19",
+    );
+    const others = cannotTell.filter(({ panels }) => !panels.includes("left passing"));
+    expect(others).toEqual([]);
   });
 
   it("is never sound by a check whose marks are missing or no numbers", () => {
