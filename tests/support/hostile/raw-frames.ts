@@ -23,8 +23,6 @@ export function presenceFrame(entries: readonly Presence[], claims = entries.len
   return [1, ...sized([...varuint(claims), ...body])];
 }
 
-export const whoIsHere: Bytes = [3];
-
 export function liveFrame(payload: ArrayLike<number>): Bytes {
   return [4, ...Array.from(payload)];
 }

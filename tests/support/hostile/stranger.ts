@@ -1,7 +1,7 @@
 import { once } from "node:events";
 import WebSocket from "ws";
 import { type Bytes, readVaruint } from "./raw-bytes";
-import { carriesUpdate, whoIsHere } from "./raw-frames";
+import { carriesUpdate, DRAWN, syncFrame } from "./raw-frames";
 
 export interface StrangerOptions {
   /** http address of the hub. */
@@ -26,7 +26,7 @@ export interface Stranger {
   leave(): Promise<void>;
 }
 
-const [AWARENESS, SAVED, REFUSED] = [1, 65, 66];
+const [SAVED, REFUSED] = [65, 66];
 
 export async function openStranger(options: StrangerOptions): Promise<Stranger> {
   const { url, sheet, cookie, client } = options;
@@ -34,6 +34,7 @@ export async function openStranger(options: StrangerOptions): Promise<Stranger> 
   const socket = new WebSocket(address, { headers: { cookie } });
   const refusals = new Map<number, string>();
   let waiting: (() => void) | null = null;
+  let awaited = 0;
   let updates = 0;
   let saved = 0;
   let closed: number | null = null;
@@ -48,8 +49,8 @@ export async function openStranger(options: StrangerOptions): Promise<Stranger> 
       const frame = readVaruint(data, end);
       const length = readVaruint(data, frame.end);
       refusals.set(frame.value, data.toString("utf8", length.end, length.end + length.value));
+      if (frame.value === awaited) go();
     }
-    if (type === AWARENESS) go(); // the answer to `whoIsHere`: nobody else says anything
   });
   const gone = once(socket, "close") as Promise<[number]>;
   void gone.then(([code]) => {
@@ -76,7 +77,8 @@ export async function openStranger(options: StrangerOptions): Promise<Stranger> 
       new Promise((resolve) => {
         if (closed !== null) return resolve();
         waiting = resolve;
-        send(whoIsHere);
+        // An update of no bytes: its refusal says that all before it is done, and nobody else's doings look like it.
+        awaited = send(syncFrame(DRAWN, []));
       }),
     async leave() {
       socket.close();
