@@ -237,12 +237,22 @@ function createPagePace(
     { perSecond: bytesPerSecond, burst: Math.max(LIMITS.bytesBurst, bytesPerSecond) },
     clock,
   );
+  let waits = false;
+  /** One timer, however many frames came in one piece: the first one's wait is over long before the last one's. */
+  const rest = () => {
+    const waitMs = Math.max(messages.waitMs(), bytes.waitMs());
+    if (waitMs === 0) return reading.release("pace");
+    reading.hold("pace");
+    if (waits) return;
+    waits = true;
+    clock.after(waitMs, () => {
+      waits = false;
+      rest();
+    });
+  };
   return (length) => {
     messages.take(1);
     bytes.take(length);
-    const waitMs = Math.max(messages.waitMs(), bytes.waitMs());
-    if (waitMs === 0) return;
-    reading.hold("pace");
-    clock.after(waitMs, () => reading.release("pace"));
+    rest();
   };
 }
