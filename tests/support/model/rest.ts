@@ -3,6 +3,7 @@ import type { ModelPage } from "./model-page";
 import { settled, type World } from "./model-world";
 
 const ROUNDS = 60;
+const FIRST_ROUNDS = 2; // what waits for the disk is told to pages that seem to be at rest
 const A_ROUND_MS = 2100; // longer than the longest pause before a commit is tried again
 
 /** The lines hold, the disk is well, time passes: everyone has everything, or something is wrong. */
@@ -11,7 +12,7 @@ export async function comeToRest(world: World): Promise<void> {
   disk.goOn();
   disk.ailments.length = 0;
   for (let round = 0; round < ROUNDS; round++) {
-    if (pages.every((page) => page.isAtRest())) return;
+    if (round >= FIRST_ROUNDS && pages.every((page) => page.isAtRest())) return;
     for (const page of pages) {
       if (page.socket?.readyState === page.socket?.CLOSED && page.socket?.down.length === 0)
         page.deliverDown(); // the news that it is closed
