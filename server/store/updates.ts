@@ -26,11 +26,12 @@ export async function appendUpdates(
 ): Promise<Appended> {
   if (updates.length === 0) return { stored: [], refused: [] };
   const shares = sharesOf(updates).sort((a, b) => a.documentId - b.documentId);
+  const statements = statementsOf(db);
   return db.transaction().execute(async (tx) => {
     const stored: DocumentTail[] = [];
     const refused: RefusedUpdates[] = [];
     for (const share of shares) {
-      const outcome = await appendTo(tx, share, id);
+      const outcome = await appendTo(tx, statements, { share, batch: id });
       if ("reason" in outcome) refused.push(outcome);
       else stored.push(outcome);
     }
@@ -40,8 +41,8 @@ export async function appendUpdates(
 
 async function appendTo(
   tx: Transaction<Schema>,
-  share: Share,
-  batch: string,
+  { advance, insert }: Statements,
+  { share, batch }: { readonly share: Share; readonly batch: string },
 ): Promise<DocumentTail | RefusedUpdates> {
   const { documentId, generation, updates } = share;
   const claims = updates.flatMap((update) => update.claims ?? []);
@@ -49,21 +50,45 @@ async function appendTo(
     return { documentId, generation, reason: "claimed-by-another" };
   }
   const bytes = updates.reduce((sum, update) => sum + update.bytes.length, 0);
-  const row = await tx
-    .updateTable("documents")
-    .set((eb) => ({
-      head: eb("head", "+", updates.length),
-      size: eb("size", "+", bytes),
-      last_batch: batch,
-    }))
-    .where("id", "=", documentId)
-    .where("generation", "=", generation)
-    .where("last_batch", "<>", batch)
-    .returning(["id", "head", "snap", "snap_bytes", "size"])
-    .executeTakeFirst();
+  const moved = [updates.length, bytes, batch, documentId, generation, batch];
+  const { rows } = await tx.executeQuery<TailRow>(CompiledQuery.raw(advance, moved));
+  const [row] = rows;
   if (row === undefined) return earlier(tx, share);
-  await insertRows(tx, share, Number(row.head) - updates.length + 1);
+  const first = Number(row.head) - updates.length + 1;
+  for (const [index, update] of updates.entries()) {
+    const values = [documentId, first + index, update.at, update.bytes];
+    await tx.executeQuery(CompiledQuery.raw(insert, values));
+  }
   return tailOf(row);
+}
+
+/** What every append runs, as text. The values stand in the order in which the text asks for them. */
+interface Statements {
+  /** Of: how many rows, their bytes, the batch, the document, its generation, the batch. */
+  readonly advance: string;
+  /** Of: the document, the row's number, its time, its bytes. */
+  readonly insert: string;
+}
+
+const built = new WeakMap<Kysely<Schema>, Statements>();
+
+/** Built once for each database: building one costs more than running it. */
+function statementsOf(db: Kysely<Schema>): Statements {
+  const known = built.get(db);
+  if (known !== undefined) return known;
+  const advance = db
+    .updateTable("documents")
+    .set((eb) => ({ head: eb("head", "+", 0), size: eb("size", "+", 0), last_batch: "" }))
+    .where("id", "=", 0)
+    .where("generation", "=", 0)
+    .where("last_batch", "<>", "")
+    .returning(["id", "head", "snap", "snap_bytes", "size"]);
+  const insert = db
+    .insertInto("updates")
+    .values({ document_id: 0, seq: 0, at: 0, bytes: new Uint8Array() });
+  const statements = { advance: advance.compile().sql, insert: insert.compile().sql };
+  built.set(db, statements);
+  return statements;
 }
 
 /** Nothing was added: because this batch is there already, or because it came too late. */
@@ -78,18 +103,6 @@ async function earlier(
     .where("generation", "=", generation)
     .executeTakeFirst();
   return row === undefined ? { documentId, generation, reason: "generation-changed" } : tailOf(row);
-}
-
-async function insertRows(tx: Transaction<Schema>, { documentId, updates }: Share, first: number) {
-  // Compiled once for the whole list: building the query costs more than running it.
-  const { sql } = tx
-    .insertInto("updates")
-    .values({ document_id: 0, seq: 0, at: 0, bytes: new Uint8Array() })
-    .compile();
-  for (const [index, update] of updates.entries()) {
-    const values = [documentId, first + index, update.at, update.bytes];
-    await tx.executeQuery(CompiledQuery.raw(sql, values));
-  }
 }
 
 /** False if another device has one of the ids. Takes the document's row first: claims stand in line. */
@@ -128,9 +141,9 @@ async function claim(
   return true;
 }
 
-function tailOf(
-  row: Pick<Schema["documents"], "head" | "snap" | "snap_bytes" | "size"> & { id: number },
-): DocumentTail {
+type TailRow = Pick<Schema["documents"], "head" | "snap" | "snap_bytes" | "size"> & { id: number };
+
+function tailOf(row: TailRow): DocumentTail {
   return {
     documentId: Number(row.id),
     head: Number(row.head),

@@ -20,10 +20,10 @@ test("keys alone put, move, scale and remove one", async ({ newcomer }) => {
   await startWalk(page, board.url, "By keys");
   await tabTo(page, labelOf(page, 4));
   await page.keyboard.press("Space");
+  const chooser = page.waitForEvent("filechooser"); // asked for early: the browser is told of it on the way
   await page.keyboard.press("i");
   const choose = pictureOptions(page).getByRole("button", { name: "Choose a picture" });
   await expect(choose).toBeFocused();
-  const chooser = page.waitForEvent("filechooser");
   await page.keyboard.press("Enter");
   const { bytes, ...file } = WIDE;
   await (await chooser).setFiles({
