@@ -2,6 +2,7 @@
 import { useEffect, useState } from "react";
 import { Button, Dialog } from "../_controls";
 import { common, strip } from "../_words";
+import styles from "./board.module.css";
 import { fetchPages, type Page, type PageView, pageAtHand } from "./fetch-page";
 
 export interface BoardPageProps {
@@ -28,7 +29,11 @@ export function BoardPage({ page, onClose }: BoardPageProps) {
   return (
     <Dialog title={strip.page[page]} closeLabel={common.close} onClose={onClose}>
       <p role="status">{failed ? strip.page.unfetched : strip.page.fetching}</p>
-      {failed && <Button onClick={() => setFailed(false)}>{strip.page.again}</Button>}
+      {failed && (
+        <Button className={styles.again} onClick={() => setFailed(false)}>
+          {strip.page.again}
+        </Button>
+      )}
     </Dialog>
   );
 }
