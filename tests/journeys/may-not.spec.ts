@@ -56,6 +56,16 @@ async function expectNoOwnersDoor(program: Awaited<ReturnType<typeof programOf>>
 const DRAWS =
   /^(Draw|Rub out|Mark joints|Gather|fine pencil|broad pencil|Even out|Retime|Remove it|Do it)\b/;
 
+/** Nothing to draw or invite with is there; every paper, key and button that is there is tried. */
+async function tryEverythingOnPage(page: Page): Promise<void> {
+  await expect(page.getByRole("button", { name: DRAWS })).toHaveCount(0);
+  await expect(page.getByRole("button", { name: "Invite" })).toHaveCount(0);
+  await drawEverywhere(page, 1);
+  await pressEveryKey(page, 1);
+  const pressed = await pressEveryButton(page);
+  expect(pressed.length).toBeGreaterThan(10);
+}
+
 test("whoever looks changes nothing, by hand, by keyboard, by program or by door", async ({
   newcomer,
 }) => {
@@ -65,12 +75,7 @@ test("whoever looks changes nothing, by hand, by keyboard, by program or by door
   await expect(page.getByRole("navigation", { name: "Tray" })).toContainText(
     "You are here to look: this link does not draw.",
   );
-  await expect(page.getByRole("button", { name: DRAWS })).toHaveCount(0);
-  await expect(page.getByRole("button", { name: "Invite" })).toHaveCount(0);
-  await drawEverywhere(page, 1);
-  await pressEveryKey(page, 1);
-  const pressed = await pressEveryButton(page);
-  expect(pressed.length).toBeGreaterThan(10);
+  await tryEverythingOnPage(page);
   expect(await program.write("drawing")).toMatchObject({ code: "role" });
   expect(await program.write("critique")).toMatchObject({ code: "role" });
   expect(await program.door("POST", "/pictures", "no picture")).toBe(403);
@@ -83,12 +88,7 @@ test("whoever is here for critique changes no drawing, whatever they try", async
   const page = await newcomer({ mayComplain: REFUSAL });
   const { sheet, program } = await comeInBy(page, "critique");
   const before = headsOf(sheet);
-  await expect(page.getByRole("button", { name: DRAWS })).toHaveCount(0);
-  await expect(page.getByRole("button", { name: "Invite" })).toHaveCount(0);
-  await drawEverywhere(page, 1);
-  await pressEveryKey(page, 1);
-  const pressed = await pressEveryButton(page);
-  expect(pressed.length).toBeGreaterThan(10);
+  await tryEverythingOnPage(page);
   expect(await program.write("drawing")).toMatchObject({ code: "role" });
   expect(await program.write("critique")).toBeNull(); // this they may
   expect(await program.door("POST", "/pictures", "no picture")).toBe(403);
