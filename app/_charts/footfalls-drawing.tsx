@@ -12,7 +12,10 @@ export interface FootfallsDrawingProps {
   readonly width: number;
 }
 
-/** The picture: flat is tall and full, heel and toe are low and hatched each its own way, air is a line. */
+/**
+ * The picture: flat is tall and full; heel and ball are lower, toe is lowest, and each is hatched its own way; air
+ * is a line.
+ */
 export function FootfallsDrawing({ cells, width }: FootfallsDrawingProps) {
   const hatch = useId();
   const first = Math.min(...cells.map(({ x }) => x));
@@ -45,16 +48,16 @@ export function FootfallsDrawing({ cells, width }: FootfallsDrawingProps) {
 }
 
 const GROUND = LANE_PX - 4; // px under a lane's top
-const TALL = 17; // px, a foot that lies flat
-const LOW = 10; // px, a foot on its heel or its toe
+/** How tall each bar is, px: the more of the foot is down, the taller. What cannot be told is as tall as any. */
+const TALL = { flat: 17, untold: 17, heel: 10, ball: 10, toe: 6 } as const;
 
 function Bar({ cell, hatch }: { readonly cell: FootfallCell; readonly hatch: string }) {
   const { state, x, y, width } = cell;
   if (state === "air") return null;
-  const tall = state === "flat" || state === null ? TALL : LOW;
+  const kind = state ?? "untold";
+  const tall = TALL[kind];
   const size = { x: x + 0.5, y: y + GROUND - tall, width: Math.max(0, width - 1), height: tall };
   if (state === "flat") return <rect {...size} className={styles.flat} />;
-  const kind = state ?? "untold";
   return (
     <g className={styles[kind]}>
       <rect {...size} style={{ fill: `url(#${hatch}${kind})` }} />
@@ -64,7 +67,7 @@ function Bar({ cell, hatch }: { readonly cell: FootfallCell; readonly hatch: str
 
 const SQUARE = 6; // px, a hatch's tile
 
-/** Heel leans forward, toe leans back; what cannot be told is a faint net of dots. */
+/** Heel leans forward, ball leans back, toe stands upright; what cannot be told is a faint net of dots. */
 function Hatches({ side, id }: { readonly side: Side; readonly id: string }) {
   const tile = { width: SQUARE, height: SQUARE, patternUnits: "userSpaceOnUse" } as const;
   return (
@@ -72,8 +75,11 @@ function Hatches({ side, id }: { readonly side: Side; readonly id: string }) {
       <pattern id={`${id}heel`} {...tile}>
         <path className={styles.stripe} d="M-1.5 1.5 1.5-1.5M0 6 6 0M4.5 7.5 7.5 4.5" />
       </pattern>
-      <pattern id={`${id}toe`} {...tile}>
+      <pattern id={`${id}ball`} {...tile}>
         <path className={styles.stripe} d="M4.5-1.5 7.5 1.5M0 0 6 6M-1.5 4.5 1.5 7.5" />
+      </pattern>
+      <pattern id={`${id}toe`} {...tile} width={SQUARE / 2}>
+        <path className={styles.stripe} d="M1.5 0 1.5 6" />
       </pattern>
       <pattern id={`${id}untold`} {...tile}>
         <circle className={styles.speck} cx="3" cy="3" r="1" />

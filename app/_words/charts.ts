@@ -13,7 +13,13 @@ export const charts = {
   footfalls: "feet",
   footfallsTitle: "Footfalls: which foot is down when, and how",
   footfallsEmpty: "Two panels make the first footfall.",
-  footState: { heel: "on its heel", flat: "flat", toe: "on its toe", air: "in the air" },
+  footState: {
+    heel: "on its heel",
+    flat: "flat",
+    ball: "on its ball",
+    toe: "on its toe",
+    air: "in the air",
+  },
   footUntold: (needs: string) => `cannot tell: needs ${needs}`,
   footfall: (side: string, from: string, to: string, told: string) =>
     `${side} foot, frames ${from} to ${to}: ${told}`,

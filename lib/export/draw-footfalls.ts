@@ -7,13 +7,14 @@ import type { StripRow } from "./strip-layout";
 import { rowX } from "./strip-layout";
 import type { Surface } from "./surface";
 
-const TALL = 0.78; // of a lane: a foot that lies flat
-const LOW = 0.5; // of a lane: a foot on its heel or its toe
+/** How tall each bar is, of a lane: the more of the foot is down, the taller. */
+const TALL = { flat: 0.78, untold: 0.78, heel: 0.5, ball: 0.5, toe: 0.32 } as const;
 const SIGN = 4.5;
 
 /**
- * Draws which foot is down when, a lane a foot, left over right: flat is tall and full, heel and toe are
- * low and hatched each its own way, air is bare ground, what cannot be told is dotted.
+ * Draws which foot is down when, a lane a foot, left over right: flat is tall and full; heel and
+ * ball are lower, toe is lowest, and each is hatched its own way; air is bare ground, what cannot be told is
+ * dotted.
  *
  * Units:   page units
  */
@@ -85,7 +86,7 @@ export function drawFootBar(
   lane: Box,
 ): void {
   if (state === "air") return;
-  const height = lane.height * (state === "flat" || state === null ? TALL : LOW);
+  const height = lane.height * TALL[state ?? "untold"];
   const bar = {
     x: lane.x + 0.5,
     y: lane.y + lane.height - height,
@@ -101,6 +102,10 @@ export function drawFootBar(
     surface.fill();
   } else if (state === null) {
     drawDots(surface, bar);
+  } else if (state === "toe") {
+    drawPickets(surface, bar);
+    traceBox(surface, bar);
+    surface.stroke();
   } else {
     drawHatch(surface, bar, state === "heel" ? 1 : -1);
     traceBox(surface, bar);
@@ -119,6 +124,18 @@ function drawHatch(surface: Surface, { x, y, width, height }: Box, slope: 1 | -1
     traceLine(surface, [
       { x: x + from, y: rise(from) },
       { x: x + to, y: rise(to) },
+    ]);
+    surface.stroke();
+  }
+}
+
+const PICKETS = 3; // units from one upright line to the next
+
+function drawPickets(surface: Surface, { x, y, width, height }: Box): void {
+  for (let at = PICKETS; at < width; at += PICKETS) {
+    traceLine(surface, [
+      { x: x + at, y },
+      { x: x + at, y: y + height },
     ]);
     surface.stroke();
   }

@@ -40,6 +40,7 @@ const ENTRIES: readonly Entry[] = [
   band("expected span"),
   foot("heel", "heel", "foot on its heel"),
   foot("flat", "flat", "flat"),
+  foot("ball", "ball", "on its ball"),
   foot("toe", "toe", "on its toe"),
   foot("untold", null, "cannot be told"),
   nib("fine", "fine pencil"),

@@ -1,16 +1,20 @@
 import { type LegLength, otherSide, type Side } from "../body";
 import type { NoReading } from "./answer";
+import { isBallUp } from "./ball-up";
 import { clearlyBeyond } from "./beyond";
 import { footPoints, isWholeFoot, lowest, needsFoot } from "./foot";
 import { FLOAT_LIMIT } from "./methods/float";
 import { FLAT_WITHIN } from "./methods/foot-roll";
-import { footPitch } from "./readings/joint-angles";
+import { footPitch, footPitchTo } from "./readings/joint-angles";
 import type { Step } from "./step";
 import type { Study } from "./study";
 import type { CommonYardstick, WalkPanel } from "./walk";
 
-/** How a foot meets the ground: on its heel, flat, on its ball and toe, or not at all. */
-export const FOOT_STATES = ["heel", "flat", "toe", "air"] as const;
+/**
+ * How a foot meets the ground, in the order of its roll: on its heel, flat, with its heel up and its ball still
+ * down, on its toe alone, or not at all.
+ */
+export const FOOT_STATES = ["heel", "flat", "ball", "toe", "air"] as const;
 export type FootState = (typeof FOOT_STATES)[number];
 
 /** A foot's state in a pose, and whether the marks say so or only the panel's label. */
@@ -35,21 +39,28 @@ export const OFF_THE_GROUND = FLOAT_LIMIT;
  */
 export function footState(study: Study, panel: WalkPanel, side: Side): FootTold | NoReading {
   const up = panel.pose === "up" ? upState(study, panel) : null;
-  return study.once(panel, bothStates, up)[side];
+  const stand = study.walk.panels.find(({ pose }) => pose === "stand") ?? null;
+  return study.once(panel, bothStates, up, stand)[side];
 }
 
-function bothStates(study: Study, panel: WalkPanel, up: FootState | null) {
+function bothStates(study: Study, panel: WalkPanel, up: FootState | null, stand: WalkPanel | null) {
   return {
-    left: stateOf(study, panel, "left", up),
-    right: stateOf(study, panel, "right", up),
+    left: stateOf(study, panel, "left", { up, stand }),
+    right: stateOf(study, panel, "right", { up, stand }),
   };
+}
+
+/** What a foot's state goes by beside its own panel. */
+interface Beside {
+  readonly up: FootState | null;
+  readonly stand: WalkPanel | null;
 }
 
 function stateOf(
   study: Study,
   panel: WalkPanel,
   side: Side,
-  up: FootState | null,
+  { up, stand }: Beside,
 ): FootTold | NoReading {
   const named = byLabel(study, panel, side, up);
   const low = lowPoint(panel, side, study.leg);
@@ -61,7 +72,7 @@ function stateOf(
   if (named === null && !isDown) {
     return { kind: "cannot-tell", needs: `the ${side} heel and toe marked more exactly` };
   }
-  const rolled = byPitch(panel, side);
+  const rolled = byPitch(study, panel, side, stand);
   if (rolled !== null) return told(rolled, "marks");
   return named === null ? cannotTell(panel, side) : told(named, "label");
 }
@@ -82,19 +93,35 @@ function lowPoint(panel: WalkPanel, side: Side, leg: LegLength) {
   return isWholeFoot(points) ? lowest(points) : null;
 }
 
-/** The roll of a foot, where its pitch is known well enough. */
-function byPitch({ marks }: WalkPanel, side: Side): FootState | null {
-  const pitch = footPitch(marks.side, side);
+/**
+ * The roll of a foot, where its pitch is known well enough. With its heel up it is on its ball, as long as nothing
+ * shows that the ball is up too; with its ball up it turns over its toe, and so its pitch is that of heel to toe.
+ */
+function byPitch(
+  { leg }: Study,
+  panel: WalkPanel,
+  side: Side,
+  stand: WalkPanel | null,
+): FootState | null {
+  const pitch = footPitch(panel.marks.side, side);
   if (pitch.kind === "cannot-tell") return null;
   const { value, plusMinus } = pitch;
   if (clearlyBeyond(value, plusMinus, FLAT_WITHIN)) return "heel";
-  if (clearlyBeyond(-value, plusMinus, FLAT_WITHIN)) return "toe";
+  const onToe = isBallUp(panel, side, { leg, stand }) && isPitched(panel, side);
+  if (onToe) return "toe";
+  if (clearlyBeyond(-value, plusMinus, FLAT_WITHIN)) return "ball";
   return Math.abs(value) + plusMinus <= FLAT_WITHIN ? "flat" : null;
+}
+
+/** Whether the heel is up, seen from the toe. */
+function isPitched({ marks }: WalkPanel, side: Side): boolean {
+  const pitch = footPitchTo(marks.side, side, "toe");
+  return pitch.kind === "value" && clearlyBeyond(-pitch.value, pitch.plusMinus, FLAT_WITHIN);
 }
 
 /**
  * What a pose's name promises of its two feet. In life the down comes so soon (0.07 of the step) that the
- * foot that lands is still on its heel, and the other has not left.
+ * foot that lands is still on its heel, and the other has not left. No pose's name promises a foot on its toe alone.
  * Source: the phases of walking, Perry: loading response to 12 % of the stride, opposite toe-off at 12 %
  */
 const CARRIES: Readonly<Record<CommonYardstick, { readonly down: FootState }>> = {
@@ -103,7 +130,7 @@ const CARRIES: Readonly<Record<CommonYardstick, { readonly down: FootState }>> =
 };
 const LEAVES: Readonly<Record<CommonYardstick, { readonly down: FootState }>> = {
   trade: { down: "air" },
-  life: { down: "toe" },
+  life: { down: "ball" },
 };
 
 function byLabel(
@@ -115,18 +142,18 @@ function byLabel(
   if (pose === "stand") return "flat";
   if (weightOn === null) return null;
   const carries = side === weightOn;
-  if (pose === "contact") return carries ? "heel" : "toe";
+  if (pose === "contact") return carries ? "heel" : "ball";
   if (pose === "down") return (carries ? CARRIES : LEAVES)[common].down;
   if (pose === "passing") return carries ? "flat" : "air";
   if (pose === "up") return carries ? up : "air";
   return pose === "lead-in" && carries ? "flat" : null;
 }
 
-/** An up after the passing is up on its toe; before it, as in life, the foot is still flat. */
+/** An up after the passing is up on its ball; before it, as in life, the foot is still flat. */
 function upState({ steps, common }: Study, panel: WalkPanel): FootState {
   const step = stepAt(steps, panel);
-  if (step === null || step.passing === null) return common === "trade" ? "toe" : "flat";
-  return step.panels.indexOf(panel) > step.panels.indexOf(step.passing) ? "toe" : "flat";
+  if (step === null || step.passing === null) return common === "trade" ? "ball" : "flat";
+  return step.panels.indexOf(panel) > step.panels.indexOf(step.passing) ? "ball" : "flat";
 }
 
 /** The step that a panel belongs to. */

@@ -80,5 +80,5 @@ function shareOfLeaving(before: FootState, after: FootState): number | null {
 
 function shareOfRolling(before: FootState, after: FootState): number | null {
   if (before === "heel" && after === "flat") return FLAT_SHARE;
-  return before === "flat" && after === "toe" ? HEEL_RISE_SHARE : null;
+  return before === "flat" && (after === "ball" || after === "toe") ? HEEL_RISE_SHARE : null;
 }

@@ -61,8 +61,13 @@ export function elbowBend(marks: ViewMarks, side: Side): Answer {
 
 /** Foot pitch from the side: heel to ball over the ground, or heel to toe; toe up is positive. */
 export function footPitch(marks: ViewMarks, side: Side): Answer {
-  const needs = sideNeeds(side, "heel and ball or toe");
   const front = markOf(marks, limbJoint(side, "ball")) === null ? "toe" : "ball";
+  return footPitchTo(marks, side, front);
+}
+
+/** The same, heel to the point that is named. */
+export function footPitchTo(marks: ViewMarks, side: Side, front: "ball" | "toe"): Answer {
+  const needs = sideNeeds(side, "heel and ball or toe");
   return readAngle(marks, limb(side, "heel", front), needs, ([heel, tip]) => ({
     value: Math.atan2(heel.y - tip.y, tip.x - heel.x),
     plusMinus: slack(heel, tip),

@@ -49,13 +49,13 @@ describe("the footfalls as a table", () => {
     expect(rows).toEqual([
       "left 1 4 heel",
       "left 4 8.4 flat",
-      "left 8.4 16 toe",
+      "left 8.4 16 ball",
       "left 16 25 air",
-      "right 1 4 toe",
+      "right 1 4 ball",
       "right 4 13 air",
       "right 13 16 heel",
       "right 16 20.4 flat",
-      "right 20.4 25 toe",
+      "right 20.4 25 ball",
     ]);
   });
 });

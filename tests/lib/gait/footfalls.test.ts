@@ -8,9 +8,15 @@ import { capturedWalk } from "../../support/captured";
 import { ids } from "../../support/peers";
 import { type PanelName, walk as plainWalk, unmark, withPanel } from "../../support/walk";
 
-const LETTERS: Readonly<Record<string, string>> = { heel: "h", flat: "F", toe: "t", air: "." };
+const LETTERS: Readonly<Record<string, string>> = {
+  heel: "h",
+  flat: "F",
+  ball: "b",
+  toe: "t",
+  air: ".",
+};
 
-/** One foot as a line, a letter a frame: h heel, F flat, t toe, . air, ? cannot tell. */
+/** One foot as a line, a letter a frame: h heel, F flat, b ball, t toe, . air, ? cannot tell. */
 function line(spans: readonly FootSpan[], side: Side): string {
   return spans
     .filter((span) => span.side === side)
@@ -51,8 +57,8 @@ function moveFoot(
 describe("footfalls of a strip that has only labels", () => {
   it("roll from heel to toe, and leave by the other foot's down", () => {
     const spans = footfallsOf(bare());
-    expect(line(spans, "left")).toBe("hhhFFFFtttttttt.........");
-    expect(line(spans, "right")).toBe("ttt.........hhhFFFFttttt");
+    expect(line(spans, "left")).toBe("hhhFFFFbbbbbbbb.........");
+    expect(line(spans, "right")).toBe("bbb.........hhhFFFFbbbbb");
     expect(spans.every(({ foot }) => foot.kind === "value" && foot.by === "label")).toBe(true);
   });
 
@@ -75,10 +81,10 @@ describe("footfalls of a strip that has only labels", () => {
       [2, { state: "heel" }],
       [3.88, { state: "flat" }],
       [7, { state: "flat" }],
-      [8.44, { state: "toe" }],
-      [10, { state: "toe" }],
+      [8.44, { state: "ball" }],
+      [10, { state: "ball" }],
     ]);
-    expect(right?.[1]).toMatchObject({ from: 2, to: 3.88, foot: { state: "toe" } });
+    expect(right?.[1]).toMatchObject({ from: 2, to: 3.88, foot: { state: "ball" } });
     expect(right?.[2]).toMatchObject({ from: 3.88, to: 7, foot: { state: "air" } });
   });
 
