@@ -158,7 +158,19 @@ function upState({ steps, common }: Study, panel: WalkPanel): FootState {
 
 /** The step that a panel belongs to. */
 export function stepAt(steps: readonly Step[], panel: WalkPanel): Step | null {
-  return steps.find(({ panels }) => panels.includes(panel)) ?? null;
+  return (stepsByPanel.get(steps) ?? keptByPanel(steps)).get(panel) ?? null;
+}
+
+type ByPanel = ReadonlyMap<WalkPanel, Step>;
+
+/** Of a walk's steps, for as long as somebody holds their list. */
+const stepsByPanel = new WeakMap<readonly Step[], ByPanel>();
+
+function keptByPanel(steps: readonly Step[]): ByPanel {
+  const byPanel = new Map<WalkPanel, Step>();
+  for (const step of steps) for (const panel of step.panels) byPanel.set(panel, step);
+  stepsByPanel.set(steps, byPanel);
+  return byPanel;
 }
 
 /** Whether a step is carried by the other foot than this. */

@@ -37,22 +37,20 @@ const LEAST_FRAMES = 1; // what changes less than a frame before the next panel 
  */
 export function footfalls(study: Study): readonly FootSpan[] {
   const { panels } = study.walk;
-  return SIDES.flatMap((side) => {
+  const spans: FootSpan[] = [];
+  for (const side of SIDES) {
     const feet = panels.map((panel) => footState(study, panel, side));
-    return panels.slice(0, -1).flatMap((panel, at): FootSpan[] => {
-      const next = panels[at + 1];
-      const foot = feet[at];
-      const after = feet[at + 1];
-      if (next === undefined || foot === undefined || !(next.frame > panel.frame)) return [];
+    for (const [at, panel] of panels.entries()) {
+      const [next, foot, after] = [panels[at + 1], feet[at], feet[at + 1]];
+      if (next === undefined || foot === undefined || after === undefined) continue;
+      if (!(next.frame > panel.frame)) continue;
       const span = { side, panel: panel.id, from: panel.frame, to: next.frame, foot };
-      const moment = after === undefined ? null : changesAt(study, span, panel, after);
-      if (moment === null || after === undefined) return [span];
-      return [
-        { ...span, to: moment },
-        { ...span, from: moment, foot: after },
-      ];
-    });
-  });
+      const moment = changesAt(study, span, panel, after);
+      if (moment === null) spans.push(span);
+      else spans.push({ ...span, to: moment }, { ...span, from: moment, foot: after });
+    }
+  }
+  return spans;
 }
 
 /** The moment within a span at which its foot changes; null where it does not, or with the next panel. */

@@ -2,6 +2,7 @@ import { expectedIn } from "./expected-in";
 import type { Level, Remark } from "./finding";
 import type { Step } from "./step";
 import type { Study } from "./study";
+import type { WalkPanel } from "./walk";
 
 /** Two panels next to each other on the strip, and the frames between them. */
 export interface GapCell {
@@ -33,7 +34,7 @@ export function gapRow(study: Study, remarks: readonly Remark[]): readonly GapCe
         from: from.id,
         to: to.id,
         frames: to.frame - from.frame,
-        expected: expected.get(`${from.id} ${to.id}`) ?? null,
+        expected: expectedUpTo(expected.get(from), to),
         level: inTime.find((remark) => speaksOf(remark, from.id, to.id))?.level ?? null,
       },
     ];
@@ -44,17 +45,32 @@ function speaksOf({ panels }: Remark, from: string, to: string): boolean {
   return panels.includes(from) && panels.includes(to);
 }
 
-/** Expected frames by "from to", for panels of a step that stand in the yardstick's order. */
-function expectedBetween(study: Study): ReadonlyMap<string, number> {
-  return new Map(study.steps.flatMap((step) => study.onceIn(step, expectedInStep)));
+/** The frames that are expected from one panel to another. */
+interface Expected {
+  readonly from: WalkPanel;
+  readonly to: WalkPanel;
+  readonly frames: number;
 }
 
-function expectedInStep(study: Study, step: Step): readonly (readonly [string, number])[] {
+function expectedUpTo(expected: Expected | undefined, to: WalkPanel): number | null {
+  return expected?.to === to ? expected.frames : null;
+}
+
+/** Expected frames by the panel that they begin with, for those of a step in the yardstick's order. */
+function expectedBetween(study: Study): ReadonlyMap<WalkPanel, Expected> {
+  const all = new Map<WalkPanel, Expected>();
+  for (const step of study.steps) {
+    for (const one of study.onceIn(step, expectedInStep)) all.set(one.from, one);
+  }
+  return all;
+}
+
+function expectedInStep(study: Study, step: Step): readonly Expected[] {
   const timed = expectedIn(study, step) ?? [];
-  const gaps = timed.slice(1).flatMap((to, index): (readonly [string, number])[] => {
+  const gaps = timed.slice(1).flatMap((to, index): readonly Expected[] => {
     const from = timed[index];
     if (from === undefined) return [];
-    return [[`${from.panel.id} ${to.panel.id}`, to.expected - from.expected]];
+    return [{ from: from.panel, to: to.panel, frames: to.expected - from.expected }];
   });
-  return gaps.some(([, frames]) => frames < 0) ? [] : gaps; // drawn in another order than expected
+  return gaps.some(({ frames }) => frames < 0) ? [] : gaps; // drawn in another order than expected
 }

@@ -36,13 +36,14 @@ export function legRows(study: Study, view: View): readonly LegRow[] {
   // On the spot nothing tells where over the ground a stand is, so it is only seen from ahead.
   const panels = view === "side" ? walkingPanels(study.walk.panels) : study.walk.panels;
   for (const joints of JOINTS[view]) {
-    const rows = panels.flatMap((panel) => {
+    const rows: LegRow[] = [];
+    for (const panel of panels) {
       const row =
         view === "side"
           ? study.once(panel, legsBeside, joints, placeOf(panel, study.walk))
           : study.once(panel, legsAhead, joints);
-      return row ?? [];
-    });
+      if (row !== null) rows.push(row);
+    }
     if (rows.length > 1) return rows;
   }
   return [];

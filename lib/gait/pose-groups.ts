@@ -23,6 +23,17 @@ export interface PoseGroup {
  * Errors:  none
  */
 export function poseGroups(panels: readonly WalkPanel[]): readonly PoseGroup[] {
+  const before = groupsOfList.get(panels);
+  if (before !== undefined) return before;
+  const groups = groupsIn(panels);
+  groupsOfList.set(panels, groups);
+  return groups;
+}
+
+/** Two checks ask for the groups of one list. */
+const groupsOfList = new WeakMap<readonly WalkPanel[], readonly PoseGroup[]>();
+
+function groupsIn(panels: readonly WalkPanel[]): readonly PoseGroup[] {
   const walking = walkingPanels(panels);
   const starts = walking.flatMap((panel, index) => (panel.pose === "contact" ? [index] : []));
   const [first] = starts;

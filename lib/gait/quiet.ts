@@ -100,7 +100,9 @@ export function isQuiet(
   topic: QuietTopic,
   yardstick: Yardstick = "trade",
 ): boolean {
-  return quietedIn(kind, yardstick).some((quieted) => quieted.topic === topic);
+  return NOT_JUDGED[kind].some(
+    (quieted) => quieted.topic === topic && !isOwnOrder(kind, topic, yardstick),
+  );
 }
 
 /** A double bounce has an order of heights of its own, which its own step can be held against. */

@@ -34,20 +34,28 @@ export function findSteps(panels: readonly WalkPanel[]): readonly Step[] {
     const end = starts[nth + 1];
     const between = walking.slice(start, end);
     const next = end === undefined ? null : (walking[end] ?? null);
-    if (between.length === 1 && next === null) return [];
-    return stepOf(between, next).map(sameStep);
+    const [contact] = between;
+    if (contact === undefined || (between.length === 1 && next === null)) return [];
+    return [sameStep(contact, between, next)];
   });
 }
 
+interface Found {
+  readonly panels: readonly WalkPanel[];
+  /** The panel after them, whether or not it ends the step. */
+  readonly after: WalkPanel | null;
+  readonly step: Step;
+}
+
 /** The step that a contact began when it was last looked at. */
-const stepOfContact = new WeakMap<WalkPanel, Step>();
+const stepOfContact = new WeakMap<WalkPanel, Found>();
 
 /** A step of the same panels is the same step from one look to the next, so it is known by its identity. */
-function sameStep(step: Step): Step {
-  const before = stepOfContact.get(step.contact);
-  const isSame = before !== undefined && before.next === step.next;
-  if (isSame && areSame(before.panels, step.panels)) return before;
-  stepOfContact.set(step.contact, step);
+function sameStep(contact: WalkPanel, panels: readonly WalkPanel[], after: WalkPanel | null): Step {
+  const before = stepOfContact.get(contact);
+  if (before?.after === after && areSame(before.panels, panels)) return before.step;
+  const step = stepOf(contact, panels, after);
+  stepOfContact.set(contact, { panels, after, step });
   return step;
 }
 
@@ -56,25 +64,22 @@ export function walkingPanels(panels: readonly WalkPanel[]): readonly WalkPanel[
   return panels.filter((panel) => !BEFORE_THE_WALK.has(panel.pose));
 }
 
-function stepOf(panels: readonly WalkPanel[], next: WalkPanel | null): Step[] {
-  const [contact, ...inner] = panels;
-  if (contact === undefined) return [];
+function stepOf(contact: WalkPanel, panels: readonly WalkPanel[], next: WalkPanel | null): Step {
+  const inner = panels.slice(1);
   const weightOn = contact.weightOn ?? agreedSide(inner);
   const carried = inner.filter(
     (panel) => weightOn === null || panel.weightOn === null || panel.weightOn === weightOn,
   );
   const first = (pose: StepPose) => carried.find((panel) => panel.pose === pose) ?? null;
-  return [
-    {
-      weightOn,
-      contact,
-      down: first("down"),
-      passing: first("passing"),
-      up: first("up"),
-      next: landsOnTheOther(weightOn, next) ? next : null,
-      panels,
-    },
-  ];
+  return {
+    weightOn,
+    contact,
+    down: first("down"),
+    passing: first("passing"),
+    up: first("up"),
+    next: landsOnTheOther(weightOn, next) ? next : null,
+    panels,
+  };
 }
 
 /** The side that every panel which names one agrees on. */

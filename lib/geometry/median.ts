@@ -7,7 +7,7 @@
  * median([3, 1, 2, 10]); // => 2.5
  */
 export function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
+  const sorted = new Float64Array(values).sort(); // of numbers alone: no call to compare two
   const upper = sorted[Math.floor(sorted.length / 2)];
   const lower = sorted[Math.ceil(sorted.length / 2) - 1];
   if (upper === undefined || lower === undefined) {

@@ -24,7 +24,10 @@ export interface ArcTurn {
 }
 
 /** The arcs that swing free. An ankle's is broken by the ground; what the hips do is asked by height and travel. */
-function freeArcs({ weightOn }: Step): readonly ArcName[] {
+type FreeArc = Extract<ArcName, "head" | "left-wrist" | "right-wrist">;
+
+/** Those of a step, the first told first. */
+function freeArcs({ weightOn }: Step): readonly FreeArc[] {
   const first = weightOn ?? "left";
   return ["head", `${first}-wrist`, `${otherSide(first)}-wrist`];
 }
@@ -126,7 +129,7 @@ function rowOf({ panels, next }: Step, from: WalkPanel): readonly WalkPanel[] {
  * not of its arc. So a turn is read without the frames, from the hips; and the way is that to the pose and
  * on from it together. What moves less than counts turns anyhow.
  */
-function bendsOf(study: Study, arc: ArcName, panels: readonly WalkPanel[]): readonly Bend[] {
+function bendsOf(study: Study, arc: FreeArc, panels: readonly WalkPanel[]): readonly Bend[] {
   const lines = linesOf(drawnAt(study, panels, arc) ?? []);
   return lines.flatMap((line, at): Bend[] => {
     const back = lines[at - 1];
@@ -138,14 +141,25 @@ function bendsOf(study: Study, arc: ArcName, panels: readonly WalkPanel[]): read
 }
 
 /** Null where a mark lacks in one of the panels. */
-function drawnAt(study: Study, panels: readonly WalkPanel[], arc: ArcName) {
-  const points = panels.flatMap((panel): ArcPoint[] => {
-    const point = markedAt(study, panel, arc, 0);
-    const hips = markedAt(study, panel, "hips", 0);
-    if (point === null || hips === null) return [];
-    return [{ ...point, x: point.x - hips.x, y: point.y - hips.y }];
-  });
-  return points.length < panels.length ? null : points;
+function drawnAt(study: Study, panels: readonly WalkPanel[], arc: FreeArc) {
+  const points: ArcPoint[] = [];
+  for (const panel of panels) {
+    const point = study.once(panel, fromHips, placeOf(panel, study.walk))[arc];
+    if (point === null) return null;
+    points.push(point);
+  }
+  return points;
+}
+
+/** The free arcs' points of a panel, counted from its hips; null where a mark of one lacks. */
+function fromHips(study: Study, panel: WalkPanel, _place: number) {
+  const hips = markedAt(study, panel, "hips", 0);
+  const of = (arc: FreeArc): ArcPoint | null => {
+    const point = hips === null ? null : markedAt(study, panel, arc, 0);
+    if (point === null || hips === null) return null;
+    return { ...point, x: point.x - hips.x, y: point.y - hips.y };
+  };
+  return { head: of("head"), "left-wrist": of("left-wrist"), "right-wrist": of("right-wrist") };
 }
 
 interface Around {

@@ -2,7 +2,7 @@ import { limbJoint, otherSide, type Side } from "../../body";
 import { rootSumSquare, type View } from "../../geometry";
 import { clearlyBeyond, greatestFirst } from "../beyond";
 import type { Reading } from "../finding";
-import { type LegRow, type Link, legRows, linksOf } from "../leg-rows";
+import { type LegRow, type Link, linksOf } from "../leg-rows";
 import { SAVED } from "../methods/sides";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
@@ -22,9 +22,10 @@ interface Stretch {
 /**
  * The runs of panels whose sides are exchanged in one view, the clearest first taken out. A run is what lies
  * between two links that are shorter crossed, or between one and an end of the strip.
+ *
+ * @param rows the legs as that view shows them
  */
-export function exchangedRuns(study: Study, view: View): readonly Run[] {
-  const rows = legRows(study, view);
+export function exchangedRuns(study: Study, view: View, rows: readonly LegRow[]): readonly Run[] {
   let links: readonly Link[] = linksOf(study, rows);
   const runs: Run[] = [];
   // Each time round at least one panel is put right, so this ends.

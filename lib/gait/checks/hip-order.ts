@@ -35,11 +35,10 @@ export function hipOrder(study: Study): readonly Finding[] {
   if (study.pattern !== null) return byPattern(study, study.pattern, "hip-order", HIP_TRAITS);
   if (steps.length === 0) return [cannotTell(null, [], "a contact and the poses that follow it")];
   const read = steps.map((step) => study.onceIn(step, risesIn));
+  const rules = rulesOf(study);
   return steps.flatMap((step, at) => {
     const others = read.filter(({ side }) => side !== null && side !== step.weightOn);
-    const besides = rulesOf(study).map(
-      (_, nth) => others.find(({ by }) => by[nth] != null) ?? null,
-    );
+    const besides = rules.map((_, nth) => others.find(({ by }) => by[nth] != null) ?? null);
     return study.onceIn(step, judgeStep, read[at] as Rises, ...besides);
   });
 }

@@ -5,6 +5,7 @@ import { ASKED, LEVEL_WITHOUT, MISSING_POSE_SOURCES } from "../methods/missing-p
 import { patternWords, posesOf, ruleFor } from "../pattern";
 import { type PoseGroup, poseGroups } from "../pose-groups";
 import { isQuiet } from "../quiet";
+import type { Step } from "../step";
 import type { Study } from "../study";
 import type { CommonYardstick, WalkPanel, Yardstick } from "../walk";
 import { capital, listed, sided } from "../words";
@@ -29,16 +30,25 @@ const SEES: Readonly<Record<StepPose, string>> = {
  * Source:  beside each yardstick
  */
 export function missingPose(study: Study): readonly Finding[] {
-  const { walk, yardstick } = study;
+  const { walk } = study;
   if (isQuiet(walk.kind, "missing-pose")) return [];
   const groups = poseGroups(walk.panels);
   const about = { check: "missing-pose", side: null, panels: [] } as const;
   if (groups.length === 0) return [cannotTell(about, NEEDS_A_STEP)];
   const { pattern } = study;
   if (pattern?.kind === "cannot-tell") return [cannotTell(about, pattern.needs)];
-  return groups.flatMap((group, nth) =>
-    judge({ group, groups, nth, asks: posesAsked(study, group.side), yardstick }),
-  );
+  const rules = [pattern?.step ?? null, pattern?.partner ?? null] as const;
+  return groups.flatMap((group, nth) => {
+    const [first] = group.panels;
+    if (first === undefined) return [];
+    const before = nth === 0 ? opens(groups, group) : (groups[nth - 1] ?? null);
+    return study.once(first, judge, group, before, ...rules);
+  });
+}
+
+/** What stands before the first group: nothing, or what closes the loop at the other end of the strip. */
+function opens(groups: readonly PoseGroup[], group: PoseGroup): "open" | "closed" {
+  return closesTheLoop(groups, group) ? "closed" : "open";
 }
 
 /** The poses that a step is asked for, in their order, and who asks for them. */
@@ -63,33 +73,34 @@ export function posesAsked(study: Study, side: Side | null): Asks {
   return { poses: asked, who, source };
 }
 
-interface Question {
-  readonly group: PoseGroup;
-  readonly groups: readonly PoseGroup[];
-  readonly nth: number;
-  readonly asks: Asks;
-  readonly yardstick: Yardstick;
-}
-
-function judge({ group, groups, nth, asks, yardstick }: Question): Finding[] {
+/** @param before the group before this one; how the strip begins where there is none */
+function judge(
+  study: Study,
+  _first: WalkPanel,
+  group: PoseGroup,
+  before: PoseGroup | "open" | "closed" | null,
+  ..._rules: readonly (Step | null)[]
+): Finding[] {
   const { side, contact, panels, end } = group;
   const about = { check: "missing-pose", side, panels } as const;
-  if (nth === 0 && contact === null) {
-    if (closesTheLoop(groups, group)) return [];
+  if (contact === null && before === "closed") return [];
+  if (contact === null && before === "open") {
     return [cannotTell(about, `the contact that the ${sided(side, "step")} begins with`)];
   }
   if (contact !== null && end === null) {
     // A contact with nothing after it ends the step before and starts none.
     return panels.length === 1 ? [] : [cannotTell(about, nextContact(side, contact))];
   }
-  const astray = strays(groups[nth - 1], side);
-  const drawn = new Set([...panels, ...astray].map(({ pose }) => pose));
+  const follows = typeof before === "string" ? null : before;
+  const drawn = new Set([...panels, ...strays(follows, side)].map(({ pose }) => pose));
+  const asks = posesAsked(study, side);
   const { poses: asked } = asks;
   const lacking = asked.filter((pose) => !drawn.has(pose));
   if (lacking.length === 0) {
     return [sound(about, { value: asked.length, plusMinus: 0, unit: "poses" })];
   }
-  return [remark({ group, before: groups[nth - 1], lacking, asks, yardstick })];
+  const { yardstick } = study;
+  return [remark({ group, before: follows, lacking, asks, yardstick })];
 }
 
 /** A strip may begin within a step whose contact closes the loop at its end. */
@@ -99,14 +110,14 @@ function closesTheLoop(groups: readonly PoseGroup[], { side }: PoseGroup): boole
 }
 
 /** Panels of this side among the step before: they are in the wrong order, not missing. */
-function strays(before: PoseGroup | undefined, side: PoseGroup["side"]): readonly WalkPanel[] {
-  if (before === undefined || side === null || before.side === side) return [];
+function strays(before: PoseGroup | null, side: PoseGroup["side"]): readonly WalkPanel[] {
+  if (before === null || side === null || before.side === side) return [];
   return before.panels.filter(({ weightOn }) => weightOn === side);
 }
 
 interface Missing {
   readonly group: PoseGroup;
-  readonly before: PoseGroup | undefined;
+  readonly before: PoseGroup | null;
   readonly lacking: readonly StepPose[];
   readonly asks: Asks;
   readonly yardstick: Yardstick;

@@ -32,14 +32,19 @@ export function poseOrder(study: Study): readonly Finding[] {
   if (study.pattern?.kind === "cannot-tell") {
     return [cannotTell({ check: "pose-order", side: null, panels: [] }, study.pattern.needs)];
   }
-  const rule = study.pattern?.step ?? null;
+  const rules = [study.pattern?.step ?? null, study.pattern?.partner ?? null] as const;
   return groups.flatMap((group) => {
     const [first] = group.panels;
-    return first === undefined ? [] : study.once(first, judge, group, rule);
+    return first === undefined ? [] : study.once(first, judge, group, ...rules);
   });
 }
 
-function judge(study: Study, _first: WalkPanel, group: PoseGroup, _rule: Step | null): Finding[] {
+function judge(
+  study: Study,
+  _first: WalkPanel,
+  group: PoseGroup,
+  ..._rules: readonly (Step | null)[]
+): Finding[] {
   const about = { check: "pose-order", side: group.side, panels: group.panels } as const;
   const remarks = [
     ...wrongSide(study, group),

@@ -23,21 +23,23 @@ export function sides(study: Study): readonly Finding[] {
   if (isQuiet(study.walk.kind, "sides")) return [];
   const about = { check: "sides", side: null, panels: [] } as const;
   if (study.leg.kind === "cannot-tell") return [cannotTell(about, study.leg.needs)];
-  const read = VIEWS.flatMap((view) => legRows(study, view).map(({ panel }) => panel));
-  if (read.length === 0) {
+  const seen = VIEWS.map((view) => ({ view, rows: legRows(study, view) }));
+  if (seen.every(({ rows }) => rows.length === 0)) {
     const needs = "the knees and feet of both legs marked in two panels";
     return [cannotTell(about, study.steps.length === 0 ? NEEDS_A_STEP : needs)];
   }
-  const found = VIEWS.map((view) => ({ view, runs: exchangedRuns(study, view) }));
+  const found = seen.map(({ view, rows }) => ({ view, runs: exchangedRuns(study, view, rows) }));
   const { panels } = study.walk;
-  const remarks = panels.flatMap((panel, at) => {
+  if (found.every(({ runs }) => runs.length === 0)) {
+    const read = new Set(seen.flatMap(({ rows }) => rows.map(({ panel }) => panel)));
+    return [sound({ ...about, panels: panels.filter((panel) => read.has(panel)) }, null)];
+  }
+  return panels.flatMap((panel, at) => {
     const here = found.flatMap(({ view, runs }) =>
       runs.filter((run) => run.panels.includes(panel)).map((run) => ({ view, run })),
     );
     return here.length === 0 ? [] : [remark(study, panel, neighbour(study, at), here)];
   });
-  if (remarks.length > 0) return remarks;
-  return [sound({ ...about, panels: panels.filter((panel) => read.includes(panel)) }, null)];
 }
 
 /** The panel that it is seen against: the one before, of the walk's first the one after. */

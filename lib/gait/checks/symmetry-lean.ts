@@ -71,7 +71,7 @@ function pairOf(
   other: WalkPanel | null,
 ): Pair[] {
   if (one === null || other === null) return [];
-  const [a, b] = [tiltOf(study, one), tiltOf(study, other)];
+  const [a, b] = [study.once(one, tiltOf), study.once(other, tiltOf)];
   return [{ pose, panels: [one, other], tilts: a === null || b === null ? null : [a, b] }];
 }
 

@@ -32,8 +32,38 @@ export interface PosePair {
 
 /** Pairs that are read together, and what is needed where none of them can be. */
 export interface PosePairs {
-  readonly pairs: readonly PosePair[];
   readonly needs: string;
+  /** All of them on one pose. Known by itself: of a stride whose one pose was changed, only that is read again. */
+  apart(study: Study, panel: WalkPanel, other: WalkPanel, ...of: Mirrored): readonly Apart[];
+}
+
+/** Which pose two mirrored panels show, and whose weight each of them carries. */
+type Mirrored = readonly [pose: StepPose, one: Side, two: Side];
+
+export function posePairs(pairs: readonly PosePair[], needs: string): PosePairs {
+  return {
+    needs,
+    apart(study, panel, other, ...of) {
+      const asked = pairs.filter(({ poses }) => poses.includes(of[0]));
+      return asked.flatMap((pair) => apartBy(study, pair, [panel, other], of) ?? []);
+    },
+  };
+}
+
+function apartBy(
+  study: Study,
+  pair: PosePair,
+  panels: Apart["panels"],
+  [pose, one, two]: Mirrored,
+): Apart | null {
+  const here = pair.read(study, panels[0], one);
+  const there = pair.read(study, panels[1], two);
+  if (here === null || there === null) return null;
+  const value = Math.abs(here.reading.value - there.reading.value);
+  const plusMinus = rootSumSquare(here.reading.plusMinus, there.reading.plusMinus);
+  if (!Number.isFinite(value + plusMinus)) return null;
+  const apart = { value, plusMinus, unit: here.reading.unit };
+  return { pair, pose, panels, read: [here, there], apart, most: pair.most(pose) };
 }
 
 interface Apart {
@@ -46,11 +76,7 @@ interface Apart {
 }
 
 /** The poses of one step against the mirrored poses of the other; the pair farthest beyond its like counts. */
-export function posePart(
-  study: Study,
-  { first, second }: Stride,
-  { pairs, needs }: PosePairs,
-): Part {
+export function posePart(study: Study, { first, second }: Stride, asked: PosePairs): Part {
   const { weightOn: one } = first;
   const { weightOn: two } = second;
   const about = { check: "symmetry", side: two } as const;
@@ -58,27 +84,18 @@ export function posePart(
     const open = cannotTell({ ...about, panels: [] }, "to know whose weight each step carries");
     return { remark: null, open, sound: null };
   }
-  const both = STEP_POSES.flatMap((pose) => {
+  const both: WalkPanel[] = [];
+  const read: Apart[] = [];
+  for (const pose of STEP_POSES) {
     const [a, b] = [first[pose], second[pose]];
-    return a === null || b === null ? [] : [{ pose, panels: [a, b] as const }];
-  });
-  const read = both.flatMap(({ pose, panels }) =>
-    pairs.flatMap((pair): Apart[] => {
-      if (!pair.poses.includes(pose)) return [];
-      const here = pair.read(study, panels[0], one);
-      const there = pair.read(study, panels[1], two);
-      if (here === null || there === null) return [];
-      const value = Math.abs(here.reading.value - there.reading.value);
-      const plusMinus = rootSumSquare(here.reading.plusMinus, there.reading.plusMinus);
-      if (!Number.isFinite(value + plusMinus)) return [];
-      const apart = { value, plusMinus, unit: here.reading.unit };
-      return [{ pair, pose, panels, read: [here, there], apart, most: pair.most(pose) }];
-    }),
-  );
+    if (a === null || b === null) continue;
+    both.push(a, b);
+    read.push(...study.once(a, asked.apart, b, pose, one, two));
+  }
   const worst = greatestOf(read, share);
   if (worst === undefined) {
-    const panels = both.flatMap((pair) => pair.panels);
-    return { remark: null, open: cannotTell({ ...about, panels }, needs), sound: null };
+    const open = cannotTell({ ...about, panels: both }, asked.needs);
+    return { remark: null, open, sound: null };
   }
   const even = sound({ ...about, panels: worst.panels }, worst.apart);
   return { remark: remarkOn(study, worst, two), open: null, sound: even };

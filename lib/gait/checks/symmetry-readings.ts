@@ -13,10 +13,10 @@ import { ANGLES_APART, HEIGHTS_APART, LIFTS_APART, type LimbAngle } from "../met
 import type { GroundMark } from "../seen-mark";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
-import type { PairReading, PosePair, PosePairs } from "./symmetry-poses";
+import { type PairReading, type PosePair, posePairs } from "./symmetry-poses";
 
-export const HEIGHT_PAIRS: PosePairs = {
-  pairs: [
+export const HEIGHT_PAIRS = posePairs(
+  [
     {
       what: "the hips stand over the ground by",
       title: "hips stand unevenly",
@@ -26,11 +26,11 @@ export const HEIGHT_PAIRS: PosePairs = {
       read: hipsOver,
     },
   ],
-  needs: "the hips marked at the same pose of both steps",
-};
+  "the hips marked at the same pose of both steps",
+);
 
-export const CLEARANCE_PAIRS: PosePairs = {
-  pairs: [
+export const CLEARANCE_PAIRS = posePairs(
+  [
     {
       what: "the swinging foot is over the ground by",
       title: "feet are lifted unevenly",
@@ -40,8 +40,8 @@ export const CLEARANCE_PAIRS: PosePairs = {
       read: lifted,
     },
   ],
-  needs: "the swinging foot marked in the side view at the passings of both steps",
-};
+  "the swinging foot marked in the side view at the passings of both steps",
+);
 
 const LIMBS: Readonly<Record<LimbAngle, readonly [LimbJoint, LimbJoint, LimbJoint]>> = {
   knee: ["hip", "knee", "ankle"],
@@ -49,10 +49,10 @@ const LIMBS: Readonly<Record<LimbAngle, readonly [LimbJoint, LimbJoint, LimbJoin
   elbow: ["shoulder", "elbow", "wrist"],
 };
 
-export const ANGLE_PAIRS: PosePairs = {
-  pairs: (["knee", "thigh", "elbow"] as const).flatMap((limb) => [angle(limb, 0), angle(limb, 1)]),
-  needs: "a hip, knee and ankle marked in the side view at the same pose of both steps",
-};
+export const ANGLE_PAIRS = posePairs(
+  (["knee", "thigh", "elbow"] as const).flatMap((limb) => [angle(limb, 0), angle(limb, 1)]),
+  "a hip, knee and ankle marked in the side view at the same pose of both steps",
+);
 
 /** The angle of a limb of the side that carries, or of the other. */
 function angle(limb: LimbAngle, other: 0 | 1): PosePair {

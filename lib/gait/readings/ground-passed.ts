@@ -34,24 +34,26 @@ export interface StepPassed {
  * Errors:  none
  */
 export function groundPassed(study: Study): readonly StepPassed[] {
-  return study.steps.flatMap((step): StepPassed[] => {
-    const { contact, next, weightOn } = step;
-    if (next === null || weightOn === null) return [];
-    const lands = otherSide(weightOn);
-    if (hasFlown(study, next, weightOn)) return [];
-    const from = study.seen(contact, limbJoint(weightOn, "heel"));
-    const to = study.seen(next, limbJoint(lands, "heel"));
-    const ground =
-      from === null || to === null
-        ? null
-        : groundBetween(study, { ...from, panel: contact }, { ...to, panel: next });
-    const drawn = drawnBetween(study, next, lands);
-    if (ground === null || drawn === null || !(drawn.length > 0)) {
-      return [{ step, next, passed: null }];
-    }
-    const plusMinus = rootSumSquare(ground.plusMinus, drawn.plusMinus);
-    return [{ step, next, passed: { ground: ground.value, drawn: drawn.length, plusMinus } }];
-  });
+  return study.steps.flatMap((step) => study.onceIn(step, passedIn));
+}
+
+function passedIn(study: Study, step: Step): readonly StepPassed[] {
+  const { contact, next, weightOn } = step;
+  if (next === null || weightOn === null) return [];
+  const lands = otherSide(weightOn);
+  if (hasFlown(study, next, weightOn)) return [];
+  const from = study.seen(contact, limbJoint(weightOn, "heel"));
+  const to = study.seen(next, limbJoint(lands, "heel"));
+  const ground =
+    from === null || to === null
+      ? null
+      : groundBetween(study, { ...from, panel: contact }, { ...to, panel: next });
+  const drawn = drawnBetween(study, next, lands);
+  if (ground === null || drawn === null || !(drawn.length > 0)) {
+    return [{ step, next, passed: null }];
+  }
+  const plusMinus = rootSumSquare(ground.plusMinus, drawn.plusMinus);
+  return [{ step, next, passed: { ground: ground.value, drawn: drawn.length, plusMinus } }];
 }
 
 /** Whether the rear foot is off the ground already where the other lands, by its ball. */
