@@ -2,8 +2,8 @@
 import { memo } from "react";
 import { useReview } from "../_room";
 import { charts } from "../_words";
+import { CalmLine } from "./calm-line";
 import { ChartFrame } from "./chart-frame";
-import styles from "./charts.module.css";
 import { FOOTFALLS_PX, footfallCells } from "./footfall-cells";
 import { FootfallsButtons } from "./footfalls-buttons";
 import { FootfallsDrawing } from "./footfalls-drawing";
@@ -21,7 +21,7 @@ export const FootfallsChart = memo(function FootfallsChart({
   xOfFrame,
   width,
 }: FootfallsChartProps) {
-  const cells = footfallCells(useReview().footfalls, xOfFrame);
+  const cells = footfallCells(useReview()?.footfalls ?? [], xOfFrame);
   const table = <FootfallsTable cells={cells} />;
   return (
     <ChartFrame
@@ -32,9 +32,7 @@ export const FootfallsChart = memo(function FootfallsChart({
       table={cells.length === 0 ? null : table}
     >
       {cells.length === 0 ? (
-        <p className={styles.calm}>
-          <span>{charts.footfallsEmpty}</span>
-        </p>
+        <CalmLine empty={charts.footfallsEmpty} />
       ) : (
         <>
           <FootfallsDrawing cells={cells} width={width} />

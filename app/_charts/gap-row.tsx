@@ -1,7 +1,9 @@
 "use client";
 import { memo, useId } from "react";
+import type { GapCell } from "../../lib/gait";
 import { useReview, useSheet } from "../_room";
 import { charts } from "../_words";
+import { CalmLine } from "./calm-line";
 import { ChartFrame } from "./chart-frame";
 import { ChartPicture } from "./chart-picture";
 import styles from "./charts.module.css";
@@ -18,9 +20,11 @@ export interface GapRowProps {
 
 const HEIGHT = 26;
 
+const NO_GAPS: readonly GapCell[] = [];
+
 /** Frames between neighbouring panels, on the ruler's own scale. */
 export const GapRow = memo(function GapRow({ xOfFrame, width }: GapRowProps) {
-  const gaps = useReview().gapRow;
+  const gaps = useReview()?.gapRow ?? NO_GAPS;
   const panels = useSheet((sheet) => sheet.panels);
   const frames = new Map(panels.map(({ id, frame }) => [id, frame]));
   const frameOf = (panel: string) => frames.get(panel);
@@ -34,9 +38,7 @@ export const GapRow = memo(function GapRow({ xOfFrame, width }: GapRowProps) {
       table={boxes.length === 0 ? null : <GapTable boxes={boxes} />}
     >
       {boxes.length === 0 ? (
-        <p className={styles.calm}>
-          <span>{charts.gapsEmpty}</span>
-        </p>
+        <CalmLine empty={charts.gapsEmpty} />
       ) : (
         <GapDrawing boxes={boxes} width={width} />
       )}

@@ -2,6 +2,7 @@
 import { memo } from "react";
 import { useReview } from "../_room";
 import { charts } from "../_words";
+import { CalmLine } from "./calm-line";
 import { ChartFrame } from "./chart-frame";
 import styles from "./charts.module.css";
 import { HipButtons } from "./hip-buttons";
@@ -39,19 +40,18 @@ const PAD = 12; // px kept over the highest whisker and under the lowest
 /** The hips' height under the ruler, with what the yardstick expects of it. */
 export const HipChart = memo(function HipChart({ xOfFrame, width, height }: HipChartProps) {
   const review = useReview();
-  const line = hipLine({ review, xOfFrame, top: PAD, bottom: height - PAD });
+  const line =
+    review === null ? null : hipLine({ review, xOfFrame, top: PAD, bottom: height - PAD });
   return (
     <ChartFrame
       name={charts.hips}
       title={charts.hipsTitle}
       width={width}
       height={height}
-      table={line === null ? null : <HipTable review={review} />}
+      table={review === null || line === null ? null : <HipTable review={review} />}
     >
-      {line === null ? (
-        <p className={styles.calm}>
-          <span>{charts.hipsEmpty}</span>
-        </p>
+      {review === null || line === null ? (
+        <CalmLine empty={charts.hipsEmpty} />
       ) : (
         <>
           <HipDrawing line={line} review={review} width={width} height={height} />

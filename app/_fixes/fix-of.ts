@@ -1,5 +1,6 @@
-import { type Fix, fixFor, type Remark, type Walk } from "../../lib/gait";
+import type { Fix, Remark, Walk } from "../../lib/gait";
 import { type Sheet, walkOf } from "../../lib/sheet";
+import { readerAtHand } from "../_room";
 
 /** What was worked out for a sheet, for as long as somebody holds it. */
 interface Found {
@@ -16,7 +17,9 @@ export function fixOf(sheet: Sheet, remark: Remark): Fix | null {
   const key = `${remark.yardstick} ${remarkName(remark)}`;
   const known = found.fixes.get(key);
   if (known !== undefined) return known;
-  const fix = fixFor(found.walk, remark);
+  const reader = readerAtHand();
+  if (reader === null) throw new Error("a remark is there only once the walk was read");
+  const fix = reader.fixFor(found.walk, remark);
   found.fixes.set(key, fix);
   return fix;
 }

@@ -11,12 +11,12 @@ export interface ShownFix {
 /** The fix of a remark as the sheet stands now; null when the remark has gone, or nothing known settles it. */
 export function shownFix(
   sheet: Sheet,
-  { remarks }: Pick<Review, "remarks">,
+  review: Pick<Review, "remarks"> | null,
   fixing: Remark | null,
 ): ShownFix | null {
-  if (fixing === null) return null;
+  if (fixing === null || review === null) return null;
   const name = remarkName(fixing);
-  const remark = remarks.find((one) => remarkName(one) === name);
+  const remark = review.remarks.find((one) => remarkName(one) === name);
   const fix = remark === undefined ? null : fixOf(sheet, remark);
   return remark === undefined || fix === null ? null : { remark, fix };
 }

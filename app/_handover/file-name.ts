@@ -1,4 +1,4 @@
-import { handover } from "../_words";
+import { told } from "../_words";
 
 const MOST_LETTERS = 80; // some archives still cut names at 100
 
@@ -22,6 +22,6 @@ export function fileName(title: string, extension: string): string {
     .slice(0, MOST_LETTERS)
     .join("")
     .replace(/[\s.]+$/, "");
-  const safe = short === "" ? handover.untitled : TAKEN.test(short) ? `${short} walk` : short;
+  const safe = short === "" ? told.untitled : TAKEN.test(short) ? `${short} walk` : short;
   return `${safe}${extension}`;
 }

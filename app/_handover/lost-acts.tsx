@@ -2,7 +2,7 @@
 import { useState } from "react";
 import { type HandedSheet, sheetFileText } from "../../lib/sheet";
 import { Button } from "../_controls";
-import { handover } from "../_words";
+import { told as words } from "../_words";
 import { fileName } from "./file-name";
 import { saveFile } from "./save-file";
 import styles from "./told-note.module.css";
@@ -19,7 +19,6 @@ export interface LostActsProps {
 export function LostActs({ sheet, where, onForget }: LostActsProps) {
   const [savedAs, setSavedAs] = useState<string | null>(null);
   const [asking, setAsking] = useState(false);
-  const words = handover.told;
   const save = () => {
     const handed = sheet();
     const name = fileName(words.file(handed.head.title), ".heelstrip.json");

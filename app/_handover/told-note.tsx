@@ -1,7 +1,7 @@
 "use client";
 import { Button } from "../_controls";
 import { useRoom, useStoreValue } from "../_room";
-import { handover } from "../_words";
+import { told as words } from "../_words";
 import { LostActs } from "./lost-acts";
 import styles from "./told-note.module.css";
 import { keptWords, lostWords } from "./told-words";
@@ -14,9 +14,9 @@ export function ToldNote() {
   const kept = keptWords(told);
   const forget = () => room.forgetTold();
   return (
-    <section className={styles.note} aria-label={handover.told.label}>
+    <section className={styles.note} aria-label={words.label}>
       <div role="alert">
-        {told.why === "generation" && <p>{handover.told.putBack}</p>}
+        {told.why === "generation" && <p>{words.putBack}</p>}
         {kept !== "" && <p>{kept}</p>}
         {lostWords(told.lost).map(({ what, why }) => (
           <p key={why}>
@@ -26,14 +26,10 @@ export function ToldNote() {
       </div>
       {told.lost.length === 0 ? (
         <Button small onClick={forget}>
-          {handover.told.close}
+          {words.close}
         </Button>
       ) : (
-        <LostActs
-          sheet={() => room.sheetWithLost()}
-          where={handover.told.where}
-          onForget={forget}
-        />
+        <LostActs sheet={() => room.sheetWithLost()} where={words.where} onForget={forget} />
       )}
     </section>
   );

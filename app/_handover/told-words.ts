@@ -1,25 +1,25 @@
 import { type Tally, type Told, tallyOf } from "../_room";
-import { handover } from "../_words";
+import { told as words } from "../_words";
 
 const KINDS = ["strokes", "marks", "entries", "others"] as const satisfies (keyof Tally)[];
 
 /** What was done again; empty where nothing was. */
 export function keptWords({ doneAgain }: Told): string {
   const what = countedWords(doneAgain);
-  return what === "" ? "" : handover.told.doneAgain(what);
+  return what === "" ? "" : words.doneAgain(what);
 }
 
 /** For each reason that something was lost to the sheet: what it is, and the reason. */
 export function lostWords(
   lost: Told["lost"],
 ): readonly { readonly what: string; readonly why: string }[] {
-  const whys: Readonly<Record<string, string>> = handover.told.why;
+  const whys: Readonly<Record<string, string>> = words.why;
   const reasons = [...new Set(lost.map(({ lost: why }) => why ?? ""))];
   return reasons.map((reason) => {
     const of = lost.filter(({ lost: why }) => (why ?? "") === reason);
     return {
-      what: handover.told.lost(countedWords(tallyOf(of))),
-      why: whys[reason] ?? handover.told.otherwise,
+      what: words.lost(countedWords(tallyOf(of))),
+      why: whys[reason] ?? words.otherwise,
     };
   });
 }
@@ -27,5 +27,5 @@ export function lostWords(
 /** How much there is of what, in one line; empty where there is nothing. */
 export function countedWords(tally: Tally): string {
   const some = KINDS.filter((kind) => tally[kind] > 0);
-  return some.map((kind) => handover.told[kind](tally[kind])).join(", ");
+  return some.map((kind) => words[kind](tally[kind])).join(", ");
 }

@@ -6,6 +6,7 @@ import { handover } from "../_words";
 import { drawPages, type Print } from "./draw-pages";
 import { type LoadedPicture, loadPicture } from "./load-picture";
 import { wasStopped, whyNoPreview } from "./print-error";
+import { readSheet } from "./read-sheet";
 import { today } from "./today";
 
 export type Preview =
@@ -23,15 +24,13 @@ export function usePreview(page: PageChoice, number: number): Preview {
     const stop = new AbortController();
     setPrint(null);
     setPreview({ kind: "drawing", count: null });
-    const job = {
-      sheet: room.sheet.getSnapshot(),
-      review: room.review.get(),
-      day: today(),
-      page,
-      signal: stop.signal,
-      onStep: () => undefined,
+    const { signal } = stop;
+    const lay = async () => {
+      const read = await readSheet(room);
+      signal.throwIfAborted();
+      setPrint(await drawPages({ ...read, day: today(), page, signal, onStep: () => undefined }));
     };
-    drawPages(job).then(setPrint, (reason: unknown) => {
+    lay().catch((reason: unknown) => {
       if (!wasStopped(reason)) setPreview({ kind: "failed", why: whyNoPreview(reason) });
     });
     return () => stop.abort();

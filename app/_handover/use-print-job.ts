@@ -8,6 +8,7 @@ import { wasStopped, whyNoFile } from "./print-error";
 import { printFiles } from "./print-files";
 import { FORMATS, type PrintFormat } from "./print-format";
 import type { PrintStep } from "./print-step";
+import { readSheet } from "./read-sheet";
 import { saveFile } from "./save-file";
 import { today } from "./today";
 
@@ -33,17 +34,13 @@ export function usePrintJob() {
   const start = async ({ page, format, only }: JobWish) => {
     const stop = new AbortController();
     running.current = stop;
-    const sheet = room.sheet.getSnapshot();
-    const job = {
-      sheet,
-      review: room.review.get(),
-      day: today(),
-      page,
-      signal: stop.signal,
-      onStep: (step: PrintStep) => setState({ kind: "making", step }),
-    };
+    const onStep = (step: PrintStep) => setState({ kind: "making", step });
     const saved: string[] = [];
     try {
+      onStep({ stage: "layout" });
+      const read = await readSheet(room);
+      const { sheet } = read;
+      const job = { ...read, day: today(), page, signal: stop.signal, onStep };
       for await (const { blob, number, count } of printFiles(job, format, only)) {
         stop.signal.throwIfAborted();
         const { extension } = FORMATS[format];

@@ -3,7 +3,7 @@ import { useCallback, useEffect, useMemo, useState } from "react";
 import type { LinkCreated } from "../../shared/api-answers";
 import { Dialog } from "../_controls";
 import { useRoom, useStoreValue } from "../_room";
-import { common, people } from "../_words";
+import { common, invite } from "../_words";
 import { LinkList, type LinksRead } from "./link-list";
 import styles from "./links.module.css";
 import { openLinksDoor, whyNot } from "./links-door";
@@ -16,8 +16,8 @@ export function InviteDialog({ onClose }: { readonly onClose: () => void }) {
   const room = useRoom();
   const role = useStoreValue(room.role);
   return (
-    <Dialog title={people.invite.title} closeLabel={common.close} onClose={onClose}>
-      {role === "owner" ? <OwnersLinks sheetId={room.sheetId} /> : <p>{people.invite.notYours}</p>}
+    <Dialog title={invite.title} closeLabel={common.close} onClose={onClose}>
+      {role === "owner" ? <OwnersLinks sheetId={room.sheetId} /> : <p>{invite.notYours}</p>}
     </Dialog>
   );
 }
@@ -41,7 +41,7 @@ function OwnersLinks({ sheetId }: { readonly sheetId: string }) {
 
   return (
     <div className={styles.invite}>
-      <p>{people.invite.lead}</p>
+      <p>{invite.lead}</p>
       <NewLinkForm
         onMake={async (role, label, expiresAt) => {
           const answer = await door.make(role, label, expiresAt);

@@ -3,7 +3,7 @@ import { useState } from "react";
 import type { LinkListed } from "../../shared/api-answers";
 import { isRole, ROLES, type Role } from "../../shared/role";
 import { Button } from "../_controls";
-import { people } from "../_words";
+import { invite, people } from "../_words";
 import styles from "./links.module.css";
 import form from "./people-form.module.css";
 import { opensAt, sortLinks } from "./sort-links";
@@ -22,15 +22,15 @@ export interface LinkListProps {
 export function LinkList({ links, onTryAgain, ...acts }: LinkListProps) {
   return (
     <section className={styles.links}>
-      <h3>{people.invite.links}</h3>
-      {links === "reading" && <p className={form.hint}>{people.invite.reading}</p>}
+      <h3>{invite.links}</h3>
+      {links === "reading" && <p className={form.hint}>{invite.reading}</p>}
       {links === "unread" && (
         <>
           <p role="alert" className={form.wrong}>
-            {people.invite.unread}
+            {invite.unread}
           </p>
           <Button small onClick={onTryAgain}>
-            {people.invite.again}
+            {invite.again}
           </Button>
         </>
       )}
@@ -46,7 +46,7 @@ interface RowsProps extends RowActs {
 }
 
 function Rows({ links, ...acts }: RowsProps) {
-  if (links.length === 0) return <p className={form.hint}>{people.invite.none}</p>;
+  if (links.length === 0) return <p className={form.hint}>{invite.none}</p>;
   const now = Date.now();
   return (
     <ul>
@@ -64,13 +64,12 @@ interface LinkRowProps extends RowActs {
 
 function LinkRow({ link, isOpen, onRevoke, onChangeRole }: LinkRowProps) {
   const [asking, setAsking] = useState(false);
-  const words = people.invite;
   const role = people.role[link.role];
   return (
     <li className={styles.link} data-closed={!isOpen}>
       <div className={styles.linkSaid}>
         <b>{role}</b>
-        <span>{link.label === "" ? words.noLabel : link.label}</span>
+        <span>{link.label === "" ? invite.noLabel : link.label}</span>
         {whenOf(link, isOpen).map((when) => (
           <small key={when}>{when}</small>
         ))}
@@ -79,7 +78,7 @@ function LinkRow({ link, isOpen, onRevoke, onChangeRole }: LinkRowProps) {
         <div className={form.row}>
           <select
             className={styles.role}
-            aria-label={words.roleNamed(role, link.label)}
+            aria-label={invite.roleNamed(role, link.label)}
             value={link.role}
             onChange={({ target }) => {
               if (isRole(target.value)) void onChangeRole(link.link, target.value);
@@ -93,21 +92,21 @@ function LinkRow({ link, isOpen, onRevoke, onChangeRole }: LinkRowProps) {
           </select>
           <Button
             small
-            aria-label={words.revokeNamed(role, link.label)}
+            aria-label={invite.revokeNamed(role, link.label)}
             onClick={() => setAsking(true)}
           >
-            {words.revoke}
+            {invite.revoke}
           </Button>
         </div>
       )}
       {asking && isOpen && (
         <fieldset className={styles.ask}>
-          <legend>{words.revokeAsk(link.label, link.usedAt !== null)}</legend>
+          <legend>{invite.revokeAsk(link.label, link.usedAt !== null)}</legend>
           <Button small look="main" onClick={() => void onRevoke(link.link)}>
-            {words.revokeYes}
+            {invite.revokeYes}
           </Button>
           <Button small autoFocus onClick={() => setAsking(false)}>
-            {words.revokeNo}
+            {invite.revokeNo}
           </Button>
         </fieldset>
       )}
@@ -117,7 +116,7 @@ function LinkRow({ link, isOpen, onRevoke, onChangeRole }: LinkRowProps) {
 
 /** When it was made or closed, when it ends, and when somebody last came by it. */
 function whenOf(link: LinkListed, isOpen: boolean): readonly string[] {
-  const { since, closed, ended, until, used, unused } = people.invite;
+  const { since, closed, ended, until, used, unused } = invite;
   const { createdAt, expiresAt, revokedAt, usedAt } = link;
   if (revokedAt !== null) return [closed(dayOf(revokedAt))];
   if (!isOpen && expiresAt !== null) return [ended(dayOf(expiresAt))];

@@ -1,7 +1,7 @@
 import type { LinkCreated, LinksListed } from "../../shared/api-answers";
 import type { Role } from "../../shared/role";
 import { type Answer, askHub } from "../_room/ask-hub";
-import { people } from "../_words";
+import { invite } from "../_words";
 
 /** The links of one sheet, by the hub's doors. Only an owner is let in. */
 export function openLinksDoor(sheetId: string) {
@@ -20,7 +20,5 @@ export function openLinksDoor(sheetId: string) {
 
 /** Why an answer is none, in words for a person. */
 export function whyNot(answer: Exclude<Answer<unknown>, { readonly kind: "answer" }>): string {
-  return people.invite.failed(
-    answer.kind === "unreachable" ? people.invite.unreachable : answer.message,
-  );
+  return invite.failed(answer.kind === "unreachable" ? invite.unreachable : answer.message);
 }

@@ -2,7 +2,7 @@
 import { type FormEvent, useId, useState } from "react";
 import type { Role } from "../../shared/role";
 import { Button } from "../_controls";
-import { people } from "../_words";
+import { invite, people } from "../_words";
 import styles from "./people-form.module.css";
 
 /** What an owner gives away as a rule. Another owner is a rarer wish, and the server's door takes it. */
@@ -35,7 +35,7 @@ export function NewLinkForm({ onMake }: NewLinkFormProps) {
   return (
     <form className={styles.form} onSubmit={make}>
       <fieldset className={styles.choices}>
-        <legend>{people.invite.role}</legend>
+        <legend>{invite.role}</legend>
         {OFFERED.map((offered) => (
           <label key={offered} className={styles.choice}>
             <input
@@ -47,24 +47,24 @@ export function NewLinkForm({ onMake }: NewLinkFormProps) {
             />
             <span>
               <b>{people.role[offered]}</b>
-              <small>{people.roleMay[offered]}</small>
+              <small>{invite.roleMay[offered]}</small>
             </span>
           </label>
         ))}
       </fieldset>
       <div className={styles.field}>
-        <label htmlFor={labelId}>{people.invite.label}</label>
+        <label htmlFor={labelId}>{invite.label}</label>
         <input
           id={labelId}
           className={styles.input}
           value={label}
           maxLength={60}
-          placeholder={people.invite.labelHint}
+          placeholder={invite.labelHint}
           onChange={(event) => setLabel(event.target.value)}
         />
       </div>
       <div className={styles.field}>
-        <label htmlFor={endsId}>{people.invite.ends}</label>
+        <label htmlFor={endsId}>{invite.ends}</label>
         <select
           id={endsId}
           className={styles.input}
@@ -73,14 +73,14 @@ export function NewLinkForm({ onMake }: NewLinkFormProps) {
         >
           {ENDS.map((count) => (
             <option key={count} value={count}>
-              {people.invite.endsIn(count)}
+              {invite.endsIn(count)}
             </option>
           ))}
         </select>
       </div>
       <div className={styles.row}>
         <Button look="main" type="submit" disabled={busy}>
-          {busy ? people.invite.making : people.invite.make}
+          {busy ? invite.making : invite.make}
         </Button>
       </div>
     </form>

@@ -2,7 +2,7 @@
 import { useId, useRef, useState } from "react";
 import type { LinkCreated } from "../../shared/api-answers";
 import { Button } from "../_controls";
-import { people } from "../_words";
+import { invite, people } from "../_words";
 import { linkAddress } from "./link-address";
 import styles from "./links.module.css";
 import form from "./people-form.module.css";
@@ -22,15 +22,15 @@ export function NewLink({ sheetId, made }: NewLinkProps) {
     field.current?.select();
     try {
       await navigator.clipboard.writeText(address);
-      setCopied(people.invite.copied);
+      setCopied(invite.copied);
     } catch {
       // Over plain http a browser shuts the clipboard: the selected text is the way that is left.
-      setCopied(people.invite.copyByHand);
+      setCopied(invite.copyByHand);
     }
   };
   return (
     <div className={styles.made}>
-      <label htmlFor={id}>{people.invite.made(people.role[made.role])}</label>
+      <label htmlFor={id}>{invite.made(people.role[made.role])}</label>
       <div className={form.row}>
         <input
           id={id}
@@ -40,9 +40,9 @@ export function NewLink({ sheetId, made }: NewLinkProps) {
           readOnly
           onFocus={(event) => event.target.select()}
         />
-        <Button onClick={copy}>{people.invite.copy}</Button>
+        <Button onClick={copy}>{invite.copy}</Button>
       </div>
-      <p className={form.hint}>{people.invite.once}</p>
+      <p className={form.hint}>{invite.once}</p>
       <p role="status" className={form.hint}>
         {copied}
       </p>

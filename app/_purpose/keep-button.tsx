@@ -7,10 +7,10 @@ import {
   useRef,
   useState,
 } from "react";
-import { purposeOf, type Remark, type ScopeKind } from "../../lib/gait";
+import { purposeOf, type Remark, type Review, type ScopeKind } from "../../lib/gait";
 import { keepOnPurpose } from "../../lib/sheet";
 import { Button } from "../_controls";
-import { freshEntryId, useMayCritique, useRoom, useStoreValue } from "../_room";
+import { freshEntryId, useMayCritique, useReview, useRoom } from "../_room";
 import { common, purpose as words } from "../_words";
 import { useWorkspaceStore } from "../_workspace";
 import styles from "./purpose.module.css";
@@ -51,8 +51,7 @@ interface KeepFormProps {
 function KeepForm({ remark, onLeave }: KeepFormProps) {
   const room = useRoom();
   const workspace = useWorkspaceStore();
-  const { remarks, kept } = useStoreValue(room.review);
-  const all = [...remarks, ...kept.map((one) => one.remark)];
+  const all = allRemarks(useReview());
   const scopes = SCOPES.filter((kind) => purposeOf(all, remark, kind) !== null);
   const [chosen, setChosen] = useState<ScopeKind>(scopes[0] ?? "walk");
   const [reason, setReason] = useState("");
@@ -110,6 +109,10 @@ function KeepForm({ remark, onLeave }: KeepFormProps) {
       </div>
     </form>
   );
+}
+
+function allRemarks(review: Review | null): readonly Remark[] {
+  return review === null ? [] : [...review.remarks, ...review.kept.map(({ remark }) => remark)];
 }
 
 /** The form was just asked for: its first choice is what comes next. */

@@ -5,6 +5,7 @@ import {
   measuredIn,
   type OnPurpose,
   type OnPurposeScope,
+  type Review,
 } from "../../lib/gait";
 import { dropOnPurpose, keepOnPurpose, type Sheet } from "../../lib/sheet";
 import { Button } from "../_controls";
@@ -19,7 +20,11 @@ export const KEPT_LIST = "kept-on-purpose";
 
 /** In the margin: what is kept on purpose, folded, and what no longer is what was kept. */
 export function KeptList() {
-  const { kept, lapsed, settled } = useReview();
+  const review = useReview();
+  return review === null ? null : <Lists review={review} />;
+}
+
+function Lists({ review: { kept, lapsed, settled } }: { readonly review: Review }) {
   const entries = byEntry(kept);
   return (
     <>

@@ -12,19 +12,23 @@ export interface CalmWordsProps {
   readonly yardstick: Yardstick;
 }
 
+/** Moods that speak for themselves. */
+type Told = Extract<MarginMood, "remarks" | "unread">;
+
 /** One sentence where there is no remark: what to do next, or that nothing stands out. */
 export function CalmWords({ mood, yardstick }: CalmWordsProps) {
   const workspace = useWorkspaceStore();
   const mayDraw = useMayDraw();
-  if (mood === "remarks") return null;
+  if (isTold(mood)) return null;
   const name = words.yardstick.name[yardstick];
   const sentences = {
     empty: words.emptyStrip,
     unmarked: mayDraw ? words.noMarks : words.noMarksLooking,
+    reading: words.reading,
     redraw: words.redrawFirst,
     sound: words.sound(name),
     open: words.soundSoFar(name),
-  } satisfies Record<Exclude<MarginMood, "remarks">, string>;
+  } satisfies Record<Exclude<MarginMood, Told>, string>;
   return (
     <div className={styles.calm}>
       <p>{sentences[mood]}</p>
@@ -36,3 +40,5 @@ export function CalmWords({ mood, yardstick }: CalmWordsProps) {
     </div>
   );
 }
+
+const isTold = (mood: MarginMood): mood is Told => mood === "remarks" || mood === "unread";

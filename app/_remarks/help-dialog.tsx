@@ -2,7 +2,7 @@
 import type { ReactNode } from "react";
 import { SHEET_YARDSTICKS } from "../../lib/gait";
 import { Dialog } from "../_controls";
-import { common, remarks as words } from "../_words";
+import { common, help, remarks as words } from "../_words";
 import styles from "./help.module.css";
 import { LevelSign } from "./level-sign";
 import { MethodLink } from "./method-link";
@@ -27,7 +27,6 @@ export interface HelpDialogProps {
 
 /** The board's words, signs, yardsticks and keys, and what the readings are not. */
 export function HelpDialog({ keys, signs, onClose }: HelpDialogProps) {
-  const { help } = words;
   return (
     <Dialog title={help.title} closeLabel={common.close} onClose={onClose} wide>
       <div className={styles.help}>
@@ -63,7 +62,7 @@ export function HelpDialog({ keys, signs, onClose }: HelpDialogProps) {
           <MethodLink />
         </section>
         <section>
-          <h3>{help.keys.heading}</h3>
+          <h3>{help.keysHeading}</h3>
           <KeyTable keys={keys} />
         </section>
       </div>
@@ -87,13 +86,12 @@ function Terms({ list }: { readonly list: readonly (readonly [string, string])[]
 const BETWEEN = " · "; // the keys of one line, as the overview writes them
 
 function KeyTable({ keys }: { readonly keys: readonly KeyHelp[] }) {
-  const { help } = words;
   return (
     <table className={styles.keys}>
       <thead className="heard">
         <tr>
-          <th scope="col">{help.keys.key}</th>
-          <th scope="col">{help.keys.does}</th>
+          <th scope="col">{help.key}</th>
+          <th scope="col">{help.does}</th>
         </tr>
       </thead>
       <tbody>

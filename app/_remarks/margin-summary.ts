@@ -10,6 +10,7 @@ export interface Counted extends Pick<Review, "remarks" | "kept"> {
 
 /** The line beside the heading: counts where there are any, else what the matter is. */
 export function marginSummary({ remarks, kept, toRedraw }: Counted, mood: MarginMood): string {
+  if (mood === "reading" || mood === "unread") return words.calm[mood];
   const counts = [
     countsInWords(remarks),
     toRedraw > 0 ? words.toRedraw(toRedraw) : "",

@@ -1,7 +1,8 @@
 "use client";
-import { type ComponentType, type ReactNode, useId } from "react";
+import { type ComponentType, type ReactNode, useId, useRef } from "react";
+import type { Review } from "../../lib/gait";
 import type { Sheet } from "../../lib/sheet";
-import { useReview, useSheet, useSkipped } from "../_room";
+import { useReader, useReview, useSheet, useSkipped } from "../_room";
 import { remarks as words } from "../_words";
 import { CalmWords } from "./calm-words";
 import { splitTidy } from "./group-remarks";
@@ -12,6 +13,7 @@ import { ReadingsTable } from "./readings-table";
 import type { RemarkActsProps } from "./remark-acts";
 import { RemarkList } from "./remark-list";
 import { TidyList } from "./tidy-list";
+import { Unread } from "./unread";
 import { UntoldList } from "./untold-list";
 import { YardstickPicker } from "./yardstick-picker";
 
@@ -26,39 +28,54 @@ export interface MarginProps {
 /** The right column: what will show, what cannot be told, and the readings of the panel in hand. */
 export function Margin({ onHelp, Acts, children }: MarginProps) {
   const review = useReview();
+  const unread = useIsUnread() ? "unread" : "reading";
   const toRedraw = useSheet(countToRedraw);
-  const mood = marginMood(useSheet(emptiness), review, toRedraw);
+  const mood = marginMood(useSheet(emptiness), review ?? unread, toRedraw);
   const skipped = useSkipped();
   const headingId = useId();
-  const { seen, tidy } = splitTidy(review.remarks);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const { remarks, kept, quieted, cannotTell, yardstick } = review ?? NOTHING;
+  const { seen, tidy } = splitTidy(remarks);
   return (
     <section className={styles.margin} aria-labelledby={headingId}>
       <header className={styles.head}>
-        <h2 id={headingId}>{words.heading}</h2>
-        <p className={styles.counts}>
-          {marginSummary({ remarks: review.remarks, kept: review.kept, toRedraw }, mood)}
-        </p>
+        <h2 id={headingId} ref={heading} tabIndex={-1}>
+          {words.heading}
+        </h2>
+        <p className={styles.counts}>{marginSummary({ remarks, kept, toRedraw }, mood)}</p>
       </header>
       <YardstickPicker />
-      {review.quieted.length > 0 && (
+      {quieted.length > 0 && (
         <p className={styles.quiet}>
-          {words.notJudged} {review.quieted.map(({ why }) => why).join("; ")}.
+          {words.notJudged} {quieted.map(({ why }) => why).join("; ")}.
         </p>
       )}
       <RemarkList remarks={seen} Acts={Acts} />
-      <CalmWords mood={mood} yardstick={review.yardstick} />
+      {mood === "unread" && <Unread onRead={() => heading.current?.focus()} />}
+      <CalmWords mood={mood} yardstick={yardstick} />
       {children}
       {tidy.length > 0 && <TidyList tidy={tidy} Acts={Acts} />}
-      {mood !== "unmarked" && mood !== "empty" && <UntoldList cannotTell={review.cannotTell} />}
+      {mood !== "unmarked" && mood !== "empty" && <UntoldList cannotTell={cannotTell} />}
       <ReadingsTable />
       {skipped > 0 && <p className={styles.quiet}>{words.skipped(skipped)}</p>}
       <footer className={styles.foot}>
         <button type="button" className={styles.helpLink} onClick={onHelp}>
-          {words.help.link}
+          {words.helpLink}
         </button>
       </footer>
     </section>
   );
+}
+
+/** What is told of a sheet that was not read. */
+const NOTHING: Pick<Review, "remarks" | "kept" | "quieted" | "cannotTell" | "yardstick"> = {
+  ...{ remarks: [], kept: [], quieted: [], cannotTell: [], yardstick: "trade" },
+};
+
+/** What reads the sheet was asked for, and did not come. */
+function useIsUnread(): boolean {
+  const state = useReader();
+  return state === "unfetched" || state === "asked-again";
 }
 
 /** "empty": no panels; "unmarked": panels, and no mark on any; "marked": something to read. */

@@ -1,5 +1,5 @@
 import type { CheckId } from "../../lib/gait";
-import { methods, remarks } from "../_words";
+import { remarks } from "../_words";
 import styles from "./method-link.module.css";
 
 export interface MethodLinkProps {
@@ -9,7 +9,7 @@ export interface MethodLinkProps {
 
 /** The way to the page that says how it is measured, in a tab of its own: the board stays as it is. */
 export function MethodLink({ check }: MethodLinkProps) {
-  const words = check === undefined ? methods.startLink : methods.remarkLink;
+  const words = check === undefined ? remarks.method.all : remarks.method.one;
   const about = check === undefined ? "" : `: ${remarks.check[check]}`;
   return (
     <p>
@@ -18,7 +18,7 @@ export function MethodLink({ check }: MethodLinkProps) {
         href={check === undefined ? "/methods" : `/methods#${check}`}
         target="_blank"
         rel="noopener"
-        aria-label={`${words}${about}${methods.newTab}`}
+        aria-label={`${words}${about}${remarks.method.newTab}`}
       >
         {words}
       </a>

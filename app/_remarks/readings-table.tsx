@@ -20,7 +20,7 @@ const FIRST: ReadonlySet<PanelReadingId> = new Set([
 export function ReadingsTable() {
   const panel = usePanel(useWorkspace((workspace) => workspace.panel));
   const review = useReview();
-  const readings = panel === undefined ? [] : (review.readingsByPanel.get(panel.id) ?? []);
+  const readings = panel === undefined ? [] : (review?.readingsByPanel.get(panel.id) ?? []);
   const told = readings.filter(({ answer }) => answer.kind !== "cannot-tell");
   const untold = readings.filter(({ answer }) => answer.kind === "cannot-tell");
   const first = told.filter(({ id }) => FIRST.has(id));
@@ -34,6 +34,9 @@ export function ReadingsTable() {
         {panel === undefined ? words.readings.headingNone : words.readings.heading(panel.frame)}
       </h3>
       {panel === undefined && <p className={styles.quiet}>{words.readings.pick}</p>}
+      {panel !== undefined && review === null && (
+        <p className={styles.quiet}>{words.readings.unread}</p>
+      )}
       {first.length > 0 && <Rows readings={first} />}
       {more.length > 0 && (
         <details className={styles.fold}>
@@ -57,7 +60,7 @@ export function ReadingsTable() {
           <Rows readings={untold} />
         </details>
       )}
-      {told.length > 0 && <LegNote leg={review.legLength} />}
+      {review !== null && told.length > 0 && <LegNote leg={review.legLength} />}
     </section>
   );
 }

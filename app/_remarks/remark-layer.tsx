@@ -18,12 +18,12 @@ import { SpotRings } from "./spot-rings";
 export const RemarkLayer = memo(function RemarkLayer({ panel, view, width }: LayerProps) {
   const review = useReview();
   const rank = useWorkspace((workspace) => workspace.glance ?? workspace.remark);
-  const pointed = rank === null ? undefined : review.remarks[rank];
+  const pointed = rank === null ? undefined : review?.remarks[rank];
   const here = (remark: Remark) =>
     remark.spots.some((spot) => spot.panel === panel.id && spot.view === view);
   const found = seenAt(review, panel.id).filter(here);
   const pointedHere = pointed !== undefined && here(pointed) ? pointed : null;
-  if (found.length === 0 && pointedHere === null) return null;
+  if (review === null || (found.length === 0 && pointedHere === null)) return null;
   const pixel = PANEL.width / width;
   return (
     <svg
@@ -32,7 +32,7 @@ export const RemarkLayer = memo(function RemarkLayer({ panel, view, width }: Lay
       aria-hidden="true"
       focusable="false"
     >
-      <Found found={found} pointed={pointedHere} {...{ panel, view, width }} />
+      <Found found={found} pointed={pointedHere} {...{ review, panel, view, width }} />
       {pointedHere?.spots
         .filter((spot) => spot.panel === panel.id && spot.view === view)
         .map(({ joints }) => (
@@ -49,6 +49,7 @@ export const RemarkLayer = memo(function RemarkLayer({ panel, view, width }: Lay
 });
 
 interface FoundProps extends Pick<LayerProps, "panel" | "view" | "width"> {
+  readonly review: Review;
   readonly found: readonly Remark[];
   readonly pointed: Remark | null;
 }
@@ -68,8 +69,7 @@ const MOST_WHOLE = 2;
 const CORNER_PX = { width: 34, height: 32 } as const;
 
 /** The gravest are drawn whole, the others as numbers; the one that is pointed at alone is. */
-function Found({ found, pointed, panel, view, width }: FoundProps) {
-  const review = useReview();
+function Found({ review, found, pointed, panel, view, width }: FoundProps) {
   const sheet = useSheet(whole);
   const numbers = remarkNumbers(review);
   const pixel = PANEL.width / width;

@@ -5,9 +5,9 @@ import type { Remark, Review } from "../../lib/gait";
  * so the corner of a panel does not count them.
  */
 export function seenAt(
-  { remarksByPanel }: Pick<Review, "remarksByPanel">,
+  review: Pick<Review, "remarksByPanel"> | null,
   panel: string,
 ): readonly Remark[] {
-  const found = remarksByPanel.get(panel) ?? [];
+  const found = review?.remarksByPanel.get(panel) ?? [];
   return found.filter((remark) => remark.level !== "tidy" && remark.panels.at(-1) === panel);
 }

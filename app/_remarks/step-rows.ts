@@ -58,11 +58,12 @@ export function strideRows(stride: StrideReading): readonly StepRow[] {
   ]);
 }
 
-/** The step that a panel belongs to, and the stride of that step; null where it belongs to none. */
+/** The step that a panel belongs to, and the stride of that step; null where it belongs to none, or nothing was read. */
 export function readingsAround(
-  review: Review,
+  review: Review | null,
   panel: string,
 ): { readonly step: StepReading | null; readonly stride: StrideReading | null } {
+  if (review === null) return { step: null, stride: null };
   const at = review.steps.findIndex(({ panels }) => panels.some(({ id }) => id === panel));
   const last = review.steps.findIndex(({ next }) => next?.id === panel);
   const step = at >= 0 ? at : last;

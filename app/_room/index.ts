@@ -1,3 +1,4 @@
+export { readerAtHand } from "./fetch-reader";
 export type { InkState } from "./ink-state";
 export { keepSheetOpen } from "./keep-sheet-open";
 export { openOwnDrawer } from "./local/own-drawer";
@@ -5,6 +6,7 @@ export { HUES, type Me } from "./me";
 export type { Room } from "./open-room";
 export type { Person, Pointer } from "./people";
 export { freshEntryId, freshPanelId, freshStrokeId } from "./random-id";
+export type { ReaderState } from "./review-desk";
 export type { FallenWhy, Tally, Told } from "./set-aside";
 export { sheetOf, tallyOf } from "./set-aside";
 export type { ShutCause } from "./shut-cause";
@@ -14,6 +16,7 @@ export {
   useMayCritique,
   useMayDraw,
   usePanel,
+  useReader,
   useReview,
   useReviewed,
   useRoom,

@@ -6,6 +6,7 @@ import type { DocumentName } from "../../shared/document-name";
 import { mayWrite } from "../../shared/role";
 import { takesInk } from "./ink-state";
 import type { Room } from "./open-room";
+import type { ReaderState } from "./review-desk";
 import type { Store } from "./store";
 
 export const RoomContext = createContext<Room | null>(null);
@@ -44,12 +45,18 @@ export function usePanel(id: PanelId | null): Panel | undefined {
   return useSheet(find);
 }
 
-export function useReview(): Review {
+/** The sheet as it was read; null as long as it was not, and then nothing is known of the walk. */
+export function useReview(): Review | null {
   return useStoreValue(useRoom().review);
 }
 
+/** Where what reads the walk has got to. */
+export function useReader(): ReaderState {
+  return useStoreValue(useRoom().review.reader);
+}
+
 /** What a selector picks of the review; repaints when the picked value is another one. */
-export function useReviewed<T>(select: (review: Review) => T): T {
+export function useReviewed<T>(select: (review: Review | null) => T): T {
   const { review } = useRoom();
   const read = () => select(review.get());
   return useSyncExternalStore(review.subscribe, read, read);

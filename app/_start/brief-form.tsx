@@ -7,7 +7,7 @@ import {
   leastFramesPerStep,
 } from "../../shared/brief-defaults";
 import { Button } from "../_controls";
-import { start } from "../_words";
+import { common, start } from "../_words";
 import { briefOf, framesAhead } from "./brief-of";
 import { NumberField } from "./number-field";
 import styles from "./start.module.css";
@@ -69,8 +69,8 @@ export function BriefForm({ busy, onStart }: BriefFormProps) {
             value={exposure}
             onChange={(event) => setExposure(event.currentTarget.value === "2" ? 2 : 1)}
           >
-            <option value="1">{start.ones}</option>
-            <option value="2">{start.twos}</option>
+            <option value="1">{common.drawn[1]}</option>
+            <option value="2">{common.drawn[2]}</option>
           </select>
         </label>
         <NumberField

@@ -16,6 +16,7 @@ import { Stage } from "./stage";
 import { Tray } from "./tray";
 import { useKeys } from "./use-keys";
 import { usePagesAhead } from "./use-pages-ahead";
+import { useReaderAhead } from "./use-reader-ahead";
 
 /** The board: head band, tray, strip or drawing desk, margin. Here the features meet. */
 export function Board() {
@@ -30,6 +31,7 @@ export function Board() {
     document.title = `${title} · Heelstrip`;
     rememberOpened({ sheet: room.sheetId, title, at: Date.now() });
   }, [room, title]);
+  useReaderAhead();
   usePagesAhead();
   return (
     <div className={styles.board} data-margin={marginOpen ? "open" : "folded"}>

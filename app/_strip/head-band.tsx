@@ -1,7 +1,7 @@
 "use client";
 import { Button } from "../_controls";
 import { PeopleBar, StateLine } from "../_people";
-import { useReview, useRoom, useSheet, useStoreValue } from "../_room";
+import { useReader, useReview, useRoom, useSheet, useStoreValue } from "../_room";
 import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
 import styles from "./board.module.css";
@@ -16,11 +16,10 @@ export interface HeadBandProps {
 export function HeadBand({ onOpen }: HeadBandProps) {
   const room = useRoom();
   const head = useSheet((sheet) => sheet.head);
-  const review = useReview();
   const owner = useStoreValue(room.role) === "owner";
   const marginOpen = useWorkspace((workspace) => workspace.marginOpen);
   const openMargin = useWorkspace((workspace) => workspace.openMargin);
-  const remarks = review.remarks.length;
+  const remarks = useRemarksTold();
   return (
     <header className={styles.band}>
       <div className={styles.title}>
@@ -54,9 +53,17 @@ export function HeadBand({ onOpen }: HeadBandProps) {
           aria-controls="margin"
           onClick={() => openMargin(!marginOpen)}
         >
-          {strip.head.remarks} {remarks > 0 ? remarks : ""}
+          {strip.head.remarks} {remarks}
         </Button>
       </div>
     </header>
   );
+}
+
+/** How many remarks there are; what is not read is not passed off as none. */
+function useRemarksTold(): string {
+  const review = useReview();
+  const unfetched = useReader() === "unfetched";
+  if (review === null) return unfetched ? strip.head.unread : strip.head.reading;
+  return review.remarks.length > 0 ? String(review.remarks.length) : "";
 }

@@ -1,9 +1,9 @@
 "use client";
 import { HelpDialog } from "../_remarks/help-dialog";
-import { strip } from "../_words";
+import { help } from "../_words";
 import { HELP_SIGNS } from "./help-signs";
 
 /** The help, with the keys and signs of all features. */
 export function HelpPage({ onClose }: { readonly onClose: () => void }) {
-  return <HelpDialog onClose={onClose} keys={strip.keys} signs={HELP_SIGNS} />;
+  return <HelpDialog onClose={onClose} keys={help.keys} signs={HELP_SIGNS} />;
 }

@@ -53,7 +53,7 @@ export const PanelColumn = memo(function PanelColumn(props: PanelColumnProps) {
             event.preventDefault();
             openDesk(panel.id);
           }}
-          title={strip.keys[4].does}
+          title={strip.desk.open}
         >
           <b>{common.pose[panel.pose]}</b>
           <span className={styles.sides}>

@@ -9,12 +9,12 @@ const HIP_DECIMALS = 2; // of a leg, as the margin's readings have it
 
 /**
  * A panel for whoever does not see it: "frame 17, down, weight on right, hips 0.93 of a leg, 2 remarks".
- * What cannot be read is left out.
+ * What cannot be read, or was not yet, is left out.
  */
-export function panelTold(panel: Panel, review: Review): string {
+export function panelTold(panel: Panel, review: Review | null): string {
   const { id, pose, weightOn, frame } = panel;
   const side = weightOn === null ? "" : common.side[weightOn];
-  const readings = review.readingsByPanel.get(id);
+  const readings = review?.readingsByPanel.get(id);
   const hips = readings?.find((reading) => reading.id === "hip-height")?.answer;
   const remarks = seenAt(review, id).length;
   const kept = keptAt(review, id).length;

@@ -111,8 +111,8 @@ function HeadForm({ head, mayDraw, onDone }: HeadFormProps) {
         <label>
           {start.exposure}
           <select name="exposure" defaultValue={`${head.exposure}`}>
-            <option value="1">{start.ones}</option>
-            <option value="2">{start.twos}</option>
+            <option value="1">{common.drawn[1]}</option>
+            <option value="2">{common.drawn[2]}</option>
           </select>
         </label>
         <label>

@@ -3,6 +3,7 @@ import { useEffect, useRef } from "react";
 import { useRoom } from "../_room";
 import { useWorkspace, useWorkspaceStore } from "../_workspace";
 import { remarkChange } from "./remark-change";
+import { useSpokenReading } from "./use-spoken-reading";
 
 const CALM_MS = 700; // our own choice: a row of arrow keys on a mark is one change, not ten
 
@@ -11,6 +12,7 @@ const CALM_MS = 700; // our own choice: a row of arrow keys on a mark is one cha
  * It keeps silent while the pen is down.
  */
 export function Spoken() {
+  useSpokenReading();
   useSpokenRemarks();
   const penDown = useWorkspace((workspace) => workspace.penDown);
   const said = useWorkspace((workspace) => workspace.said);
@@ -34,8 +36,8 @@ function useSpokenRemarks(): void {
     let calm: ReturnType<typeof setTimeout> | undefined;
     const tell = () => {
       const now = review.get();
-      const same = now.yardstick === told.yardstick; // another yardstick is another question
-      const change = same ? remarkChange(told, now) : null;
+      const same = now?.yardstick === told?.yardstick; // another yardstick is another question
+      const change = same && told !== null && now !== null ? remarkChange(told, now) : null;
       told = now;
       if (change !== null) workspace.getState().say(change);
     };

@@ -5,7 +5,7 @@ import { FOOTFALLS_PX, FootfallsChart, GapRow, HipChart } from "../_charts";
 import { Button } from "../_controls";
 import { FixBar, GhostColumn, useFixGhosts } from "../_fixes";
 import { PlayButton, PlayStage } from "../_play";
-import { freshPanelId, useMayDraw, useReview, useRoom, useSheet } from "../_room";
+import { freshPanelId, useMayDraw, useRoom, useSheet } from "../_room";
 import { TimeBar, useFeetToBe } from "../_time";
 import { strip } from "../_words";
 import { useWorkspace } from "../_workspace";
@@ -16,6 +16,7 @@ import styles from "./stage.module.css";
 import { Stems } from "./stems";
 import { STRIP, stripGeometry } from "./strip-geometry";
 import { useFeet } from "./use-feet";
+import { useHipsToDraw } from "./use-hips-to-draw";
 import { usePanAndZoom } from "./use-pan-and-zoom";
 import { useSize } from "./use-size";
 import { useSteadyPanels } from "./use-steady-panels";
@@ -55,8 +56,8 @@ export function Stage() {
   const { geometry } = feet;
   const papersHeight = STRIP.header + 2 * geometry.paperHeight + STRIP.gap;
   const spare = size.height - papersHeight - below;
-  const unread = useReview().hipCurve.points.every(({ height }) => height.kind !== "value");
-  const hipsHeight = unread ? HIPS.least : Math.max(HIPS.least, Math.min(HIPS.most, spare));
+  const drawn = useHipsToDraw();
+  const hipsHeight = drawn ? Math.max(HIPS.least, Math.min(HIPS.most, spare)) : HIPS.least;
   const mayDraw = useMayDraw();
   usePointedOut();
 

@@ -2,7 +2,7 @@
 import { amendHead } from "../../lib/sheet";
 import { Row } from "../_controls";
 import { useRoom, useSheet } from "../_room";
-import { start, time } from "../_words";
+import { common, time } from "../_words";
 import { type Timing, useWorkspace } from "../_workspace";
 import { propose } from "./propose";
 
@@ -50,7 +50,7 @@ function ExposureRow() {
       title={time.exposureHint}
       onClick={() => amendHead(drawing, { exposure: exposure === 1 ? 2 : 1 })}
     >
-      {exposure === 1 ? start.ones : start.twos}
+      {common.drawn[exposure]}
     </Row>
   );
 }

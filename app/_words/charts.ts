@@ -1,5 +1,8 @@
 /** The hip line and the gaps under the ruler. */
 export const charts = {
+  reading: "Reading the sheet…",
+  unread: "Not read yet: see Remarks.",
+
   hips: "hips",
   hipsTitle: "Hip height by frame, in leg lengths",
   hipsEmpty: "Mark the hips to see their height here.",

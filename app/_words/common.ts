@@ -17,5 +17,7 @@ export const common = {
     up: "up",
     breakdown: "breakdown",
   } satisfies Record<PoseName, string>,
+  /** How the walk is drawn, by its exposure. */
+  drawn: { 1: "on ones", 2: "on twos" },
   frame: (frame: number) => `frame ${frame}`,
 } as const;

@@ -7,9 +7,6 @@ export const methods = {
   lead: "What the board measures on a drawn walk, by which numbers it remarks, and where those numbers come from. The checks take their limits from the same lines as this page.",
   contents: "On this page",
   checks: "The checks",
-  startLink: "How the readings are made",
-  remarkLink: "How this is measured",
-  newTab: " (opens in a new tab)",
   about: {
     what: {
       heading: "What the readings are",

@@ -3,7 +3,7 @@ import type { CheckId, Level, PanelReadingId, Yardstick } from "../../lib/gait";
 
 const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
-/** The margin, the signs on the panels, and the help page. */
+/** The margin and the signs on the panels. */
 export const remarks = {
   heading: "Remarks",
   level: {
@@ -24,7 +24,14 @@ export const remarks = {
     marks: "nothing marked yet",
     sound: "nothing stands out",
     open: "nothing so far",
+    reading: "reading the sheet…",
+    unread: "not read yet",
   },
+  reading: "The sheet is being read. What a viewer will see is told here in a moment.",
+  unread:
+    "The part of the board that reads the walk could not be fetched, so nothing is known of it yet. Is the line down? What you draw is kept meanwhile. If it stays so, load the page again.",
+  askAgain: "Try again",
+  askingAgain: "Asking again…",
   emptyStrip: "Remarks appear here once the strip has panels and their joints are marked.",
   noMarks:
     "Mark the hips, knees, heels and toes on the drawings, and the board says here what a viewer will see.",
@@ -119,6 +126,7 @@ export const remarks = {
     heading: (frame: number) => `Readings · frame ${frame}`,
     headingNone: "Readings",
     pick: "Pick a panel to read it here.",
+    unread: "Not read yet.",
     untold: (count: number) =>
       plural(count, "reading needs more marks", "readings need more marks"),
     none: (needs: string) => `Cannot tell yet: needs ${needs}.`,
@@ -205,40 +213,11 @@ export const remarks = {
   slidesBack: (amount: string) => `slides back ${amount}`,
   higherOrLower: (lower: boolean, amount: string) => `${lower ? "−" : "+"}${amount}`,
 
-  help: {
-    link: "These readings are for drawing, not for assessing anyone's gait.",
-    open: "Help",
-    title: "Help",
-    note: {
-      heading: "What the readings are",
-      words:
-        "The board measures marks on drawings so that a drawn walk can be judged as a drawing. Its readings and remarks are not a medical assessment of anybody's gait and must not be used as one. They say what a viewer will see; what the walk should be is yours to decide.",
-    },
-    words: {
-      heading: "Words of the board",
-      list: [
-        ["strip", "the panels in frame order, each hung by a stem from the ruler"],
-        ["panel", "one pose at one frame, with a side view and a front view"],
-        ["ruler", "the line of frames; moving a stem's foot along it changes the frame"],
-        ["mark", "a joint's point on a drawing; left marks are round, right ones are diamonds"],
-        ["stand", "the neutral pose that the build is measured from"],
-        ["weight on", "the side that carries, or at contact receives, the weight"],
-        ["footprint", "where a planted foot was put down"],
-        ["leg", "a leg length, hip joint to sole: what distances are told in, whatever the build"],
-        ["reading", "a measured value; ± says how far the marks' precision leaves it open"],
-        ["remark", "a reading outside what the yardstick expects"],
-        ["fix", "what would settle a remark: shown first, then done or left"],
-        ["on purpose", "a remark the team keeps, in one panel, on one side or in the whole walk"],
-        ["drawing desk", "one panel filling the window for drawing"],
-      ] as readonly (readonly [string, string])[],
-    },
-    signs: {
-      heading: "Signs",
-      shows: "will show: a viewer will see it",
-      "may-show": "may show: some will see it",
-      tidy: "tidy: nobody will see it; folded away",
-    },
-    yardsticks: { heading: "Yardsticks" },
-    keys: { heading: "Keys", key: "key", does: "what it does" },
+  method: {
+    all: "How the readings are made",
+    one: "How this is measured",
+    newTab: " (opens in a new tab)",
   },
+
+  helpLink: "These readings are for drawing, not for assessing anyone's gait.",
 } as const;

@@ -23,8 +23,6 @@ export const start = {
   timing: "Timing",
   framesPerSecond: "Frames per second",
   exposure: "Drawn",
-  ones: "on ones",
-  twos: "on twos",
   framesLeft: "Frames per step, left",
   framesRight: "right",
   stepLength: "Step length",

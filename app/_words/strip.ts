@@ -12,6 +12,8 @@ export const strip = {
     printShort: "Print",
     help: "Help",
     remarks: "Remarks",
+    reading: "…",
+    unread: "?",
     tempo: (told: {
       readonly fps: number;
       readonly frames: string;
@@ -116,6 +118,12 @@ export const strip = {
     removed: "Panel removed. Undo brings it back.",
     undone: "Undone.",
     redone: "Done again.",
+    reading: "Reading the sheet.",
+    read: (count: number) =>
+      count === 0
+        ? "The sheet is read."
+        : `The sheet is read: ${count} ${count === 1 ? "remark" : "remarks"}.`,
+    unread: "The sheet could not be read. The margin says why, and has a way to ask again.",
     appeared: (title: string) => `Remark: ${title}.`,
     appearedMany: (count: number) => `${count} more remarks.`,
     gone: (title: string) => `Settled: ${title}.`,
@@ -138,6 +146,7 @@ export const strip = {
   },
   desk: {
     name: "Drawing desk",
+    open: "the panel in hand to the drawing desk; while marking: take the guess",
     back: "To the strip",
     before: "Panel before",
     after: "Panel after",
@@ -147,43 +156,4 @@ export const strip = {
     kept: "on purpose: a remark that the team keeps, with its reason or without",
     toRedraw: "to redraw: marks were moved, and the ink does not follow them yet",
   },
-  keys: [
-    {
-      keys: "D · R · M · G · H",
-      does: "draw, rub out, mark joints, gather strokes, move the paper",
-    },
-    { keys: "1 · 2 · 3", does: "fine pencil, broad pencil, soft blue" },
-    { keys: "← · →", does: "flip to the panel before or after" },
-    { keys: "V", does: "side or front view in hand" },
-    { keys: "Enter", does: "the panel in hand to the drawing desk; while marking: take the guess" },
-    {
-      keys: "F",
-      does: "place a figure on the panel in hand; where it replaces marks, shown first",
-    },
-    { keys: "A", does: "while marking: take all guesses of this view" },
-    { keys: "Escape", does: "let go of what is gathered, stop playing, or back to the strip" },
-    { keys: "Space", does: "play and stop" },
-    { keys: "O", does: "onion skin: before, both, none" },
-    { keys: "Alt ← · Alt →", does: "the panel in hand a frame earlier or later" },
-    { keys: "E · T", does: "even out the gaps, retime: shown on the ruler before it is done" },
-    {
-      keys: "C · X",
-      does: "copy the pose, mirror it from the other step: shown before it is done",
-    },
-    { keys: "P · B", does: "foot to its footprint, raise or lower the body: likewise" },
-    {
-      keys: "L",
-      does: "gather with a lasso or a box; arrows move what is gathered, + and − scale, comma and full stop turn",
-    },
-    { keys: "I", does: "the picture under the paper: put, dim, move, remove" },
-    { keys: "N", does: "a new panel after the one in hand" },
-    { keys: "Delete", does: "rub out what is gathered, else remove the panel in hand" },
-    {
-      keys: "Ctrl Z · Ctrl Shift Z · Ctrl Y",
-      does: "undo, and redo by either: your own work only",
-    },
-    { keys: "Shift ← → ↑ ↓", does: "move along the strip, or over the paper" },
-    { keys: "+ · − · 0", does: "closer, further, the whole strip" },
-    { keys: "?", does: "this page" },
-  ],
 } as const;

@@ -66,6 +66,18 @@ describe("the margin's count line", () => {
     expect(marginMood("marked", partly, 0)).toBe("open");
   });
 
+  it("calls nothing sound that was not read, nor unread for want of the line", () => {
+    expect(marginMood("marked", "reading", 0)).toBe("reading");
+    expect(marginMood("marked", "reading", 2)).toBe("reading");
+    expect(marginMood("unmarked", "reading", 0)).toBe("unmarked");
+    for (const sheet of ["empty", "unmarked", "marked"] as const) {
+      expect(marginMood(sheet, "unread", 0)).toBe("unread");
+    }
+    const nothing = { remarks: [], kept: [], toRedraw: 0 };
+    expect(marginSummary(nothing, "reading")).toBe("reading the sheet…");
+    expect(marginSummary({ ...nothing, toRedraw: 2 }, "unread")).toBe("not read yet");
+  });
+
   it("takes a sheet without marks for unmarked, whatever the checks would say", () => {
     expect(marginMood("unmarked", reviewWalk(unmarked(), "trade"), 0)).toBe("unmarked");
   });

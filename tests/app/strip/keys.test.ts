@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { act, type Hands } from "../../../app/_strip/use-keys";
-import { strip } from "../../../app/_words";
+import { help } from "../../../app/_words";
 import { createWorkspace } from "../../../app/_workspace";
 import { openSheetView } from "../../../lib/sheet";
 import { peers } from "../../support/peers";
@@ -73,7 +73,7 @@ function written({ key, held }: (typeof CHORDS)[number]): string {
 
 /** "Shift ← → ↑ ↓" is four chords; "D · R" is two keys. */
 function listed(): string[] {
-  return strip.keys.flatMap(({ keys }) =>
+  return help.keys.flatMap(({ keys }) =>
     keys.split(" · ").flatMap((chord) => {
       const parts = chord.split(" ");
       const held = parts.filter((part) => ["Ctrl", "Shift", "Alt"].includes(part));
