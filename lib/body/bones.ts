@@ -1,3 +1,4 @@
+import { gathered } from "../gathered";
 import { type JointName, SIDES, type Side } from "./joint";
 import type { Mark, ViewMarks } from "./mark";
 import { markOf } from "./mark-of";
@@ -41,20 +42,23 @@ export interface DrawnBone extends Bone {
  * runs to the next that is (heel to toe without a ball); a limb is never drawn past its last mark.
  */
 export function bonesOf(marks: ViewMarks): readonly DrawnBone[] {
-  return CHAINS.flatMap(({ joints, side }) =>
-    pairs(
-      joints.filter((joint) => markOf(marks, joint) !== null),
-      side,
+  return gathered(
+    gathered(CHAINS, ({ joints, side }) =>
+      pairs(
+        joints.filter((joint) => markOf(marks, joint) !== null),
+        side,
+      ),
     ),
-  ).flatMap((bone) => {
-    const start = markOf(marks, bone.from);
-    const end = markOf(marks, bone.to);
-    return start === null || end === null ? [] : [{ ...bone, start, end }];
-  });
+    (bone) => {
+      const start = markOf(marks, bone.from);
+      const end = markOf(marks, bone.to);
+      return start === null || end === null ? [] : [{ ...bone, start, end }];
+    },
+  );
 }
 
 function pairs(joints: readonly JointName[], side: Side | null): Bone[] {
-  return joints.slice(1).flatMap((to, index) => {
+  return gathered(joints.slice(1), (to, index) => {
     const from = joints[index];
     return from === undefined ? [] : [{ from, to, side }];
   });

@@ -1,3 +1,4 @@
+import { gathered } from "../gathered";
 import type { Point } from "../geometry";
 import type { Landmark, Landmarks } from "./landmark";
 import type { Mark, ViewMarks } from "./mark";
@@ -45,7 +46,7 @@ export function centreOfMass(
   { model = "mean", load = 0 }: Weighing = {},
 ): CentreOfMass | null {
   const missing: string[] = [];
-  const body = BODY_PARTS[model].flatMap(({ name, mass, lines }): Lump[] => {
+  const body = gathered(BODY_PARTS[model], ({ name, mass, lines }): Lump[] => {
     for (const { ends, at } of lines) {
       const [from, to] = [endOf(marks, ends[0]), endOf(marks, ends[1])];
       if (from !== null && to !== null) return [{ mass, ...between(from, to, at) }];

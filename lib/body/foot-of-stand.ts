@@ -1,3 +1,4 @@
+import { gathered } from "../gathered";
 import { rootSumSquare } from "../geometry";
 import { type LimbJoint, SIDES, type Side } from "./joint";
 import type { Mark, ViewMarks } from "./mark";
@@ -21,7 +22,7 @@ const FOLLOWS: readonly LimbJoint[] = ["ankle", "ball"];
  * Errors:  none; what cannot follow stays unmarked, and what was marked is never replaced
  */
 export function withFootOfStand(marks: ViewMarks, stand: ViewMarks, legUnits: number): ViewMarks {
-  const added = SIDES.flatMap((side) => followers(marks, stand, side, legUnits));
+  const added = gathered(SIDES, (side) => followers(marks, stand, side, legUnits));
   return added.length === 0 ? marks : { ...marks, ...Object.fromEntries(added) };
 }
 
@@ -33,7 +34,7 @@ function followers(marks: ViewMarks, stand: ViewMarks, side: Side, legUnits: num
   if (heel === null || toe === null || standHeel === null || standToe === null) return [];
   const turn = direction(heel, toe) - direction(standHeel, standToe);
   if (!Number.isFinite(turn)) return [];
-  return FOLLOWS.flatMap((joint): [string, Mark][] => {
+  return gathered(FOLLOWS, (joint): [string, Mark][] => {
     const model = markOf(stand, limbJoint(side, joint));
     if (model === null || markOf(marks, limbJoint(side, joint)) !== null) return [];
     const from = { x: model.x - standHeel.x, y: model.y - standHeel.y };

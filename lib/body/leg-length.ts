@@ -1,3 +1,4 @@
+import { gathered } from "../gathered";
 import { distance, median, rootSumSquare } from "../geometry";
 import { SIDES, type Side } from "./joint";
 import type { PoseMarks, ViewMarks } from "./mark";
@@ -72,10 +73,10 @@ export function legLength(stands: readonly PoseMarks[], poses: readonly PoseMark
     return { kind: "value", ...standing, from: "stand" };
   }
   // From ahead a bent leg is foreshortened, so walking poses are read from the side alone.
-  const toAnkles = poses.flatMap(({ side }) => limbs(side, "ankle"));
+  const toAnkles = gathered(poses, ({ side }) => limbs(side, "ankle"));
   if (toAnkles.length > 0)
     return { ...medianLeg(toAnkles, LEG_OVER_THIGH_AND_SHANK), from: "panels" };
-  const toHeels = poses.flatMap(({ side }) => limbs(side, "heel"));
+  const toHeels = gathered(poses, ({ side }) => limbs(side, "heel"));
   if (toHeels.length === 0) return { kind: "cannot-tell", needs: NEEDS };
   const leg = medianLeg(toHeels, LEG_OVER_HIP_TO_HEEL);
   return { ...leg, plusMinus: withHeelStray(leg), from: "heels" };
@@ -115,7 +116,7 @@ function isOneSize({ side, front }: PoseMarks, poses: readonly PoseMarks[]): boo
   for (const end of ["ankle", "heel"] as const) {
     const ahead = end === "ankle" ? limbs(front, end) : [];
     const standing = [...limbs(side, end), ...ahead];
-    const walking = poses.flatMap((pose) => limbs(pose.side, end));
+    const walking = gathered(poses, (pose) => limbs(pose.side, end));
     if (standing.length === 0 || walking.length === 0) continue;
     const stand = meanLeg(standing);
     const typical = medianLeg(walking, 1);
@@ -128,7 +129,7 @@ function isOneSize({ side, front }: PoseMarks, poses: readonly PoseMarks[]): boo
 
 /** Mean of the legs that are marked on a stand, or null when neither is. */
 function legOfStand(marks: ViewMarks): Length | null {
-  const legs = SIDES.flatMap((side) => {
+  const legs = gathered(SIDES, (side) => {
     const limb = limbTo(marks, side, "ankle");
     const ankle = markOf(marks, limbJoint(side, "ankle"));
     if (limb === null || ankle === null) return [];

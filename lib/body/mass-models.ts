@@ -1,3 +1,4 @@
+import { gathered } from "../gathered";
 import { SIDES, type Side } from "./joint";
 import type { Landmark } from "./landmark";
 
@@ -86,7 +87,7 @@ function deLeva(of: Choose): readonly BodyPart[] {
         line("neck", "mid-hips", of([0.4964, 0.5138])),
       ],
     },
-    ...SIDES.flatMap(limbs),
+    ...gathered(SIDES, limbs),
   ];
 }
 
@@ -122,7 +123,7 @@ function dempster(): readonly BodyPart[] {
       mass: 0.497,
       lines: [line("mid-hips", "mid-shoulders", 0.5), line("mid-hips", "neck", 0.5)],
     },
-    ...SIDES.flatMap(limbs),
+    ...gathered(SIDES, limbs),
   ];
 }
 

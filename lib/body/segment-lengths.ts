@@ -1,3 +1,4 @@
+import { gathered } from "../gathered";
 import { distance, rootSumSquare } from "../geometry";
 import { type JointName, SIDES, type Side } from "./joint";
 import type { ViewMarks } from "./mark";
@@ -26,7 +27,7 @@ export interface SegmentLength {
  * Errors:  none
  */
 export function segmentLengths(marks: ViewMarks): readonly SegmentLength[] {
-  return ENDS.flatMap(({ segment, side, ends }): SegmentLength[] => {
+  return gathered(ENDS, ({ segment, side, ends }): SegmentLength[] => {
     const from = markOf(marks, ends[0]);
     const to = markOf(marks, ends[1]);
     if (from === null || to === null) return [];

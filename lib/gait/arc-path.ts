@@ -1,4 +1,5 @@
 import type { JointName, SidePoint } from "../body";
+import { gathered } from "../gathered";
 import { rootSumSquare } from "../geometry";
 import type { Frame, MotionKey, MotionSpan, SideFigure } from "../motion";
 import type { Study } from "./study";
@@ -79,7 +80,7 @@ export function arcPoses(
 ): readonly ArcPoint[] | null {
   const plusMinus = coarsest(study, stretch, arc);
   if (plusMinus === null) return null;
-  const points = keysIn(stretch).flatMap(({ side, frame }): ArcPoint[] => {
+  const points = gathered(keysIn(stretch), ({ side, frame }): ArcPoint[] => {
     const point = pointOf(side, arc);
     return point === null ? [] : [{ frame, x: point.x - pace * frame, y: point.y, plusMinus }];
   });

@@ -1,3 +1,4 @@
+import { gathered } from "../gathered";
 import { rootSumSquare } from "../geometry";
 import type { StepPose } from "../motion";
 import type { NoReading } from "./answer";
@@ -59,7 +60,7 @@ export function byPattern(
   if (pattern.kind === "cannot-tell") return [cannotTell(about, pattern.needs)];
   if (study.steps.length === 0) return [cannotTell(about, NEEDS_A_STEP)];
   const work = workOf(check, traits);
-  return study.steps.flatMap((step) => study.onceWithNext(step, work));
+  return gathered(study.steps, (step) => study.onceWithNext(step, work));
 }
 
 type Work = (study: Study, step: Step) => readonly Finding[];

@@ -1,3 +1,4 @@
+import { gathered } from "../gathered";
 import { type Frame, nearestDrawn, STEP_POSES, type StepPose } from "../motion";
 import { POSE_SHARES } from "./pose-shares";
 import type { Step } from "./step";
@@ -27,7 +28,7 @@ export function expectedFrames(
   const { contact, next } = step;
   const length = stepFrames(step);
   if (next === null || length === null) return null;
-  const inner = STEP_POSES.flatMap((pose): Timed[] => {
+  const inner = gathered(STEP_POSES, (pose): Timed[] => {
     const panel = step[pose];
     if (panel === null || panel === contact) return [];
     const share = rule === null ? commonShare(pose, step, yardstick) : shareIn(rule, pose);

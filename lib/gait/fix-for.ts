@@ -1,3 +1,4 @@
+import { gathered } from "../gathered";
 import { applyFix } from "./apply-fix";
 import type { CheckId, Remark } from "./finding";
 import type { Fix } from "./fix";
@@ -77,7 +78,7 @@ export function fixFor(walk: Walk, remark: Remark, against: Against = NOTHING): 
   if (propose === null) return null;
   const proposals = propose(studyWalk(walk, remark.yardstick, against), remark);
   const before = remarksBefore(walk, remark.yardstick, against);
-  const settling = proposals.flatMap((fix) => {
+  const settling = gathered(proposals, (fix) => {
     const { remarks } = reviewWalk(applyFix(walk, fix), remark.yardstick, [], against);
     if (remarks.some((one) => nameOf(one) === nameOf(remark))) return [];
     const fresh = remarks.filter((one) => !before.has(leveled(one)));

@@ -1,4 +1,5 @@
 import { type LegLength, type LimbJoint, limbJoint, SIDES, type Side } from "../body";
+import { gathered } from "../gathered";
 import { perPanel } from "./per-panel";
 import { type GroundMark, seenMark } from "./seen-mark";
 import type { WalkPanel } from "./walk";
@@ -22,7 +23,7 @@ const bothFeet = perPanel((panel, leg) => ({
 }));
 
 function pointsOf(panel: WalkPanel, side: Side, leg: LegLength): readonly FootPoint[] {
-  return FOOT_JOINTS.flatMap((joint) => {
+  return gathered(FOOT_JOINTS, (joint) => {
     const mark = seenMark(panel, limbJoint(side, joint), leg);
     return mark === null ? [] : [{ ...mark, joint }];
   });

@@ -1,3 +1,4 @@
+import { gathered } from "../gathered";
 import { expectedIn } from "./expected-in";
 import type { Level, Remark } from "./finding";
 import type { Step } from "./step";
@@ -26,7 +27,7 @@ export function gapRow(study: Study, remarks: readonly Remark[]): readonly GapCe
   const expected = expectedBetween(study);
   const inTime = remarks.filter(({ check }) => check === "gaps");
   const { panels } = study.walk;
-  return panels.slice(1).flatMap((to, index) => {
+  return gathered(panels.slice(1), (to, index) => {
     const from = panels[index];
     if (from === undefined) return [];
     return [
@@ -67,7 +68,7 @@ function expectedBetween(study: Study): ReadonlyMap<WalkPanel, Expected> {
 
 function expectedInStep(study: Study, step: Step): readonly Expected[] {
   const timed = expectedIn(study, step) ?? [];
-  const gaps = timed.slice(1).flatMap((to, index): readonly Expected[] => {
+  const gaps = gathered(timed.slice(1), (to, index): readonly Expected[] => {
     const from = timed[index];
     if (from === undefined) return [];
     return [{ from: from.panel, to: to.panel, frames: to.expected - from.expected }];

@@ -1,4 +1,5 @@
 import type { Side } from "../body";
+import { gathered } from "../gathered";
 import { type Frame, STEP_POSES, type StepPose } from "../motion";
 import type { NoReading } from "./answer";
 import { stepFrames } from "./expected-frames";
@@ -98,7 +99,7 @@ function patternBand(study: Study, step: Step): BandPoint[] {
   const rule = patternFor(pattern, study, step);
   if (rule === null) return [];
   const base = heightOf(pattern.study, rule, "contact");
-  return STEP_POSES.flatMap((pose) => {
+  return gathered(STEP_POSES, (pose) => {
     const panel = step[pose];
     const height = heightOf(pattern.study, rule, pose);
     if (panel === null || height === null || base === null || pose === "contact") return [];
@@ -122,7 +123,7 @@ function tradeBand(study: Study, step: Step): BandPoint[] {
     },
     { panel: step.up, low: passing, high: null },
   ];
-  return spans.flatMap(({ panel, low, high }) =>
+  return gathered(spans, ({ panel, low, high }) =>
     panel === null || (low === null && high === null) ? [] : [{ frame: panel.frame, low, high }],
   );
 }

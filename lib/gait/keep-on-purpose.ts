@@ -1,3 +1,4 @@
+import { gathered } from "../gathered";
 import { clearlyBeyond } from "./beyond";
 import type { Reading, Remark } from "./finding";
 import { covers, farthest, farthestBySide, type OnPurpose, type ScopeKind } from "./on-purpose";
@@ -39,7 +40,7 @@ const NARROWEST_FIRST: readonly ScopeKind[] = ["panel", "side", "walk"];
  * Source:  halves and doubles are our own choice: a change that anyone sees
  */
 export function keepOnPurpose(remarks: readonly Remark[], onPurpose: readonly OnPurpose[]): Sorted {
-  const lapsed = onPurpose.flatMap((entry): Lapsed[] => {
+  const lapsed = gathered(onPurpose, (entry): Lapsed[] => {
     const within = remarks.filter((remark) => covers(entry, remark));
     const now = farthest(within);
     const change =
@@ -49,7 +50,7 @@ export function keepOnPurpose(remarks: readonly Remark[], onPurpose: readonly On
   const holding = onPurpose
     .filter((entry) => lapsed.every((one) => one.entry !== entry))
     .toSorted(narrowestFirst);
-  const kept = remarks.flatMap((remark): Kept[] => {
+  const kept = gathered(remarks, (remark): Kept[] => {
     const entry = holding.find((one) => covers(one, remark));
     return entry === undefined ? [] : [{ remark, entry }];
   });

@@ -59,7 +59,8 @@ function legsAhead(study: Study, panel: WalkPanel, joints: readonly LimbJoint[])
 
 /** The same of the arms. */
 export function armRows(study: Study, view: View): readonly LegRow[] {
-  return study.walk.panels.flatMap((panel) => rowOf(study, panel, view, ARMS) ?? []);
+  const rows = study.walk.panels.map((panel) => rowOf(study, panel, view, ARMS));
+  return rows.filter((row) => row !== null);
 }
 
 function rowOf(

@@ -1,4 +1,5 @@
 import { type LimbJoint, limbJoint, SIDES, type Side } from "../body";
+import { gathered } from "../gathered";
 import { median, rootSumSquare } from "../geometry";
 import { type FrontMark, frontMark } from "./front-mark";
 import { areSame } from "./memory";
@@ -165,7 +166,7 @@ function onStand(study: Study, bone: LimbBone): TrueLength | null {
 }
 
 function overPanels(study: Study, bone: LimbBone): TrueLength | null {
-  const seen = study.walk.panels.flatMap((panel) => bothSides(study, panel, bone, boneLength));
+  const seen = gathered(study.walk.panels, (panel) => bothSides(study, panel, bone, boneLength));
   if (seen.length < 2) return null;
   return {
     value: median(seen.map(({ value }) => value)),

@@ -1,4 +1,5 @@
 import { SIDES, type Side } from "../body";
+import { gathered } from "../gathered";
 import type { CheckId, Reading, Remark, Subject } from "./finding";
 
 /** How far something is meant: where one panel shows it, on one side, or in the whole walk. */
@@ -66,7 +67,7 @@ export function farthest(remarks: readonly Remark[]): Reading | null {
 
 /** The value farthest from nought of each side that has a remark, left, right, then of no side. */
 export function farthestBySide(remarks: readonly Remark[]): readonly KeptSide[] {
-  return [...SIDES, null].flatMap((side) => {
+  return gathered([...SIDES, null], (side) => {
     const reading = farthest(remarks.filter((remark) => remark.side === side));
     return reading === null ? [] : [{ side, value: reading.value }];
   });

@@ -1,4 +1,5 @@
 import type { Side } from "../body";
+import { gathered } from "../gathered";
 import { isStepPose, type StepPose } from "../motion";
 import type { NoReading } from "./answer";
 import { stepFrames } from "./expected-frames";
@@ -105,7 +106,7 @@ export function patternWords(study: Study, pattern: Pattern, side: Side | null):
 
 /** The named poses of a step in the order that it has them; on one frame as the strip has them. */
 export function posesOf({ panels, weightOn }: Step): readonly StepPose[] {
-  const named = panels.flatMap(({ pose, weightOn: on }) =>
+  const named = gathered(panels, ({ pose, weightOn: on }) =>
     isStepPose(pose) && (on === null || on === weightOn) ? [pose] : [],
   );
   return [...new Set(named)];

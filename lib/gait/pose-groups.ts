@@ -1,4 +1,5 @@
 import { otherSide, type Side } from "../body";
+import { gathered } from "../gathered";
 import { areSame } from "./memory";
 import { agreedSide, walkingPanels } from "./step";
 import type { WalkPanel } from "./walk";
@@ -35,12 +36,12 @@ const groupsOfList = new WeakMap<readonly WalkPanel[], readonly PoseGroup[]>();
 
 function groupsIn(panels: readonly WalkPanel[]): readonly PoseGroup[] {
   const walking = walkingPanels(panels);
-  const starts = walking.flatMap((panel, index) => (panel.pose === "contact" ? [index] : []));
+  const starts = gathered(walking, (panel, index) => (panel.pose === "contact" ? [index] : []));
   const [first] = starts;
   const before = first === undefined ? walking : walking.slice(0, first);
   const groups = [
     ...withoutContact(before, walking[first ?? walking.length] ?? null),
-    ...starts.flatMap((start, nth) => {
+    ...gathered(starts, (start, nth) => {
       const end = walking[starts[nth + 1] ?? walking.length] ?? null;
       return parted(walking.slice(start, starts[nth + 1]), end);
     }),

@@ -1,4 +1,5 @@
 import type { LegLength } from "../body";
+import { gathered } from "../gathered";
 import { CHECKS } from "./checks";
 import type { CannotTell, Finding, Remark } from "./finding";
 import { type FootSpan, footfalls } from "./footfalls";
@@ -65,7 +66,7 @@ export function reviewWalk(
   against: Against = {},
 ): Review {
   const study = studyWalk(walk, yardstick, against);
-  const answers = CHECKS.flatMap((check) => check(study));
+  const answers = gathered(CHECKS, (check) => check(study));
   const findings = soundOnlyIfExact(answers, walk, study.leg);
   const told = rankRemarks(findings.filter((finding) => finding.kind === "remark"));
   const { open: remarks, kept, lapsed, settled } = keepOnPurpose(told, onPurpose);

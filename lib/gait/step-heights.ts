@@ -1,5 +1,6 @@
 import type { JointName } from "../body";
 import { limbJoint, markOf, PANEL, SIDES } from "../body";
+import { gathered } from "../gathered";
 import { rootSumSquare, VIEWS, type View } from "../geometry";
 import type { Step } from "./step";
 import type { Study } from "./study";
@@ -29,16 +30,16 @@ export function stepHeights(study: Study, { panels, next }: Step): readonly Pose
  * views disagree in falls out.
  */
 export function heightsOf(study: Study, all: readonly WalkPanel[]): readonly PosedHips[] {
-  const both = all.flatMap((panel) => study.once(panel, ofFourMarks));
+  const both = gathered(all, (panel) => study.once(panel, ofFourMarks));
   if (both.length === all.length) return both;
-  return all.flatMap((panel): PosedHips[] => {
+  return gathered(all, (panel): PosedHips[] => {
     const hip = study.hipOf(panel);
     return hip.kind === "value" ? [{ panel, ...hip }] : [];
   });
 }
 
 function ofFourMarks({ leg }: Study, panel: WalkPanel): PosedHips[] {
-  const marks = VIEWS.flatMap((view) => HIPS.map((joint) => markOf(panel.marks[view], joint)));
+  const marks = gathered(VIEWS, (view) => HIPS.map((joint) => markOf(panel.marks[view], joint)));
   const known = marks.filter((mark) => mark !== null);
   if (leg.kind === "cannot-tell" || known.length < marks.length) return [];
   const y = known.reduce((sum, mark) => sum + mark.y, 0) / known.length;

@@ -1,4 +1,5 @@
 import type { LegLength } from "../body";
+import { gathered } from "../gathered";
 import { placeOf } from "./ground-mark";
 import { asBefore } from "./memory";
 import { spreadKey } from "./places/spread-key";
@@ -59,10 +60,10 @@ function patternKey({ pattern, walk }: Study): readonly unknown[] {
   if (pattern === null) return [];
   if (pattern.kind === "cannot-tell") return [pattern.needs];
   const { study, step, partner } = pattern;
-  const both = (partner === null ? [step] : [step, partner]).flatMap((one) => {
+  const both = gathered(partner === null ? [step] : [step, partner], (one) => {
     const following = study.steps[study.steps.indexOf(one) + 1];
     return following === undefined ? [one, null] : [one, following];
   });
-  const own = both.flatMap((one) => (one === null ? [null] : inWalk(study.walk, one)));
+  const own = gathered(both, (one) => (one === null ? [null] : inWalk(study.walk, one)));
   return study.walk === walk ? own : [...own, ...termsOf(study.walk, study.leg)];
 }

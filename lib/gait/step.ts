@@ -1,4 +1,5 @@
 import { otherSide, type Side } from "../body";
+import { gathered } from "../gathered";
 import type { PoseName, StepPose } from "../motion";
 import { areSame } from "./memory";
 import type { WalkPanel } from "./walk";
@@ -29,8 +30,8 @@ const BEFORE_THE_WALK: ReadonlySet<PoseName> = new Set(["stand", "lead-in"]);
  */
 export function findSteps(panels: readonly WalkPanel[]): readonly Step[] {
   const walking = walkingPanels(panels);
-  const starts = walking.flatMap((panel, index) => (panel.pose === "contact" ? [index] : []));
-  return starts.flatMap((start, nth) => {
+  const starts = gathered(walking, (panel, index) => (panel.pose === "contact" ? [index] : []));
+  return gathered(starts, (start, nth) => {
     const end = starts[nth + 1];
     const between = walking.slice(start, end);
     const next = end === undefined ? null : (walking[end] ?? null);

@@ -1,4 +1,5 @@
 import type { Side } from "../body";
+import { gathered } from "../gathered";
 import { rootSumSquare } from "../geometry";
 import { STEP_POSES } from "../motion";
 import { type Answer, answerOf, type NoReading } from "./answer";
@@ -104,10 +105,13 @@ function summed(answers: readonly Answer[], unit: "leg" | "seconds"): Answer {
 
 /** Mean height of the hips in the four poses of a step; all must be there, or unlike poses are compared. */
 function meanHeight(study: Study, step: Step): Answer {
-  const heights = STEP_POSES.map((pose) => {
-    const panel = step[pose];
-    return panel === null ? null : study.hipOf(panel);
-  }).flatMap((height) => (height?.kind === "value" ? [height] : []));
+  const heights = gathered(
+    STEP_POSES.map((pose) => {
+      const panel = step[pose];
+      return panel === null ? null : study.hipOf(panel);
+    }),
+    (height) => (height?.kind === "value" ? [height] : []),
+  );
   const needs = "the hips marked in all four poses of both steps";
   if (heights.length < STEP_POSES.length) return { kind: "cannot-tell", needs };
   const value = heights.reduce((sum, height) => sum + height.value, 0) / heights.length;
@@ -159,7 +163,7 @@ function stepToStep(study: Study, first: Step, second: Step): Answer {
   const needs = "the hips marked in all four poses of both steps, and the contact that ends them";
   const { next } = second;
   const frames = next === null ? 0 : next.frame - first.contact.frame;
-  const keys = [...first.panels, ...second.panels].flatMap((panel) => {
+  const keys = gathered([...first.panels, ...second.panels], (panel) => {
     const height = study.hipOf(panel);
     const at = (panel.frame - first.contact.frame) / frames;
     return height.kind === "value"

@@ -23,23 +23,28 @@ export function soundOnlyIfExact(
   { panels }: Walk,
   leg: LegLength,
 ): readonly Finding[] {
-  const vague = new Map(
-    panels.flatMap((panel) => {
-      const joints = vagueJoints(panel, leg);
-      return joints.length === 0 ? [] : [[panel.id, { panel, joints }] as const];
-    }),
-  );
+  const vague = new Map<string, Vague>();
+  for (const panel of panels) {
+    const joints = vagueJoints(panel, leg);
+    if (joints.length > 0) vague.set(panel.id, { panel, joints });
+  }
   if (vague.size === 0) return findings;
   return findings.map((finding) => {
     if (finding.kind !== "sound" || READ_NO_MARKS.has(finding.check)) return finding;
-    const [first] = finding.panels.flatMap((id) => vague.get(id) ?? []);
+    const first = finding.panels.map((id) => vague.get(id)).find((one) => one !== undefined);
     if (first === undefined) return finding;
     const { check, side, panels: read } = finding;
     return { kind: "cannot-tell", check, side, panels: read, needs: needsFor(first) };
   });
 }
 
-function needsFor({ panel, joints }: { panel: WalkPanel; joints: readonly JointName[] }): string {
+/** A panel, and its joints whose marks are too vague. */
+interface Vague {
+  readonly panel: WalkPanel;
+  readonly joints: readonly JointName[];
+}
+
+function needsFor({ panel, joints }: Vague): string {
   const named = joints.slice(0, MOST_NAMED).map((joint) => joint.replace("-", " "));
   const more = joints.length > MOST_NAMED ? " and others" : "";
   return `the ${more === "" ? listed(named) : named.join(", ")}${more} marked more exactly at frame ${panel.frame}`;

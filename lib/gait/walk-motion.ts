@@ -1,4 +1,5 @@
 import { JOINTS, type JointName, otherSide, SIDES, type Side } from "../body";
+import { gathered } from "../gathered";
 import { inBetweens, type Motion, type MotionKey, type MotionSpan, type Planted } from "../motion";
 import { stepFrames } from "./expected-frames";
 import { footState } from "./foot-state";
@@ -70,7 +71,7 @@ interface Stand extends Planted {
 
 /** When each foot stands, by the steps. */
 function plantedIn({ steps }: Study): readonly Stand[] {
-  return steps.flatMap((step, at): Stand[] => {
+  return gathered(steps, (step, at): Stand[] => {
     const { weightOn: side, contact, next } = step;
     const frames = stepFrames(step);
     if (side === null || frames === null) return [];

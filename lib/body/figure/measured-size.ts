@@ -1,3 +1,4 @@
+import { gathered } from "../../gathered";
 import { distance, median, type Point } from "../../geometry";
 import { type JointName, type LimbJoint, SIDES } from "../joint";
 import type { PoseMarks, ViewMarks } from "../mark";
@@ -23,8 +24,8 @@ export function measuredSize(
   const known = (lengths: readonly number[], otherwise: number) =>
     lengths.length === 0 ? otherwise : median(lengths) / legUnits;
   const limb = (upper: LimbJoint, lower: LimbJoint) =>
-    sides.flatMap((marks) =>
-      SIDES.flatMap((side) => between(marks, limbJoint(side, upper), limbJoint(side, lower))),
+    gathered(sides, (marks) =>
+      gathered(SIDES, (side) => between(marks, limbJoint(side, upper), limbJoint(side, lower))),
     );
   return {
     ...plain,
@@ -32,15 +33,15 @@ export function measuredSize(
     shank: known(limb("knee", "ankle"), plain.shank),
     upperArm: known(limb("shoulder", "elbow"), plain.upperArm),
     forearm: known(limb("elbow", "wrist"), plain.forearm),
-    neck: known(sides.flatMap(hipsToNeck), plain.neck),
-    shoulders: known(sides.flatMap(hipsToShoulders), plain.shoulders),
+    neck: known(gathered(sides, hipsToNeck), plain.neck),
+    shoulders: known(gathered(sides, hipsToShoulders), plain.shoulders),
     head: known(
-      sides.flatMap((marks) => between(marks, "neck", "head")),
+      gathered(sides, (marks) => between(marks, "neck", "head")),
       plain.head,
     ),
     foot:
       stand === null
-        ? scaledFoot(plain.foot, known(sides.flatMap(soles), plain.foot.toe - plain.foot.heel))
+        ? scaledFoot(plain.foot, known(gathered(sides, soles), plain.foot.toe - plain.foot.heel))
         : footOf(stand.side, plain.foot, legUnits),
     half: stand === null ? plain.half : halvesOf(stand.front, plain.half, legUnits),
   };
@@ -79,7 +80,7 @@ function hipsToShoulders(marks: ViewMarks): number[] {
  * since a foot that peels off is bent.
  */
 function soles(marks: ViewMarks): number[] {
-  return SIDES.flatMap((side) => {
+  return gathered(SIDES, (side) => {
     const [heel, ball, toe] = (["heel", "ball", "toe"] as const).map((part) =>
       markOf(marks, limbJoint(side, part)),
     );
@@ -101,7 +102,7 @@ function scaledFoot(foot: FigureSize["foot"], length: number): FigureSize["foot"
 
 /** The stand's feet about their ankles, the mean of both that are whole. */
 function footOf(marks: ViewMarks, plain: FigureSize["foot"], legUnits: number) {
-  const feet = SIDES.flatMap((side) => {
+  const feet = gathered(SIDES, (side) => {
     const at = (part: LimbJoint) => markOf(marks, limbJoint(side, part));
     const [ankle, heel, toe] = [at("ankle"), at("heel"), at("toe")];
     if (ankle === null || heel === null || toe === null) return [];

@@ -1,3 +1,4 @@
+import { gathered } from "../../gathered";
 import type { View } from "../../geometry";
 import { carriersOf } from "../carried-by";
 import { JOINTS, type JointName, SIDES } from "../joint";
@@ -40,7 +41,7 @@ export function withoutLong(front: ViewMarks, side: ViewMarks): ViewMarks {
 }
 
 function limbsOf(marks: ViewMarks, seen: Seen): Limb[] {
-  return SIDES.flatMap((side) => [legOf(marks, side, seen), armOf(marks, side, seen)]).filter(
+  return gathered(SIDES, (side) => [legOf(marks, side, seen), armOf(marks, side, seen)]).filter(
     (limb) => limb !== null,
   );
 }
@@ -48,7 +49,7 @@ function limbsOf(marks: ViewMarks, seen: Seen): Limb[] {
 /** By how much a joint went down, panel units; 0 where nothing tells. */
 function riseOf(before: ViewMarks, after: ViewMarks, joint: JointName): number {
   for (const carriers of carriersOf(joint)) {
-    const rises = carriers.flatMap((name) => {
+    const rises = gathered(carriers, (name) => {
       const was = markOf(before, name);
       const is = markOf(after, name);
       return was === null || is === null ? [] : [is.y - was.y];

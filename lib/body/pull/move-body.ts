@@ -1,3 +1,4 @@
+import { gathered } from "../../gathered";
 import { type Disc, distance, nearestInDiscs, type Point } from "../../geometry";
 import { BODY, footJoints } from "../body-parts";
 import { SIDES, type Side } from "../joint";
@@ -18,7 +19,7 @@ export function movedBody(
   seen: Seen,
 ): ViewMarks {
   const legs = SIDES.map((side) => ({ side, leg: legOf(before, side, seen) }));
-  const holding = legs.flatMap(({ side, leg }) =>
+  const holding = gathered(legs, ({ side, leg }) =>
     leg !== null && pinned.includes(side) ? [leg] : [],
   );
   const by = allowed(wish, holding);
@@ -33,7 +34,7 @@ export function movedBody(
 /** The way nearest to the wish at which every planted leg still reaches its foot. */
 function allowed(wish: Point, legs: readonly Limb[]): Point {
   const [first, second] = legs;
-  const rims = [first, second].flatMap((leg): Disc[] =>
+  const rims = gathered([first, second], (leg): Disc[] =>
     leg === undefined
       ? []
       : [{ x: leg.end.x - leg.root.x, y: leg.end.y - leg.root.y, radius: reachOf(leg).most }],

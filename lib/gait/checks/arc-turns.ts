@@ -1,4 +1,5 @@
 import { type JointName, otherSide } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import type { Frame } from "../../motion";
 import { ARC_JOINTS, type ArcName, type ArcPoint, arcFrames, stretchOf } from "../arc-path";
@@ -50,7 +51,7 @@ export function arcTurn(study: Study, step: Step, walking: readonly WalkPanel[])
   const pace = paceOf(study, walking);
   if (pace === null) return null;
   const panels = rowOf(step, from);
-  const turns = bent.flatMap(({ arc, bends }) => {
+  const turns = gathered(bent, ({ arc, bends }) => {
     const median = medianSpeed(study, arc, walking, pace);
     const fast = bends.filter(({ speed }) => speed > FAST * median);
     if (fast.length === 0) return [];
@@ -113,7 +114,7 @@ interface Bent {
 function bendsIn(study: Study, step: Step, from: WalkPanel, _place: number): readonly Bent[] {
   const panels = rowOf(step, from);
   if (step.next === null) return [];
-  return freeArcs(step).flatMap((arc): Bent[] => {
+  return gathered(freeArcs(step), (arc): Bent[] => {
     const bends = bendsOf(study, arc, panels);
     return bends.length === 0 ? [] : [{ arc, bends }];
   });
@@ -131,7 +132,7 @@ function rowOf({ panels, next }: Step, from: WalkPanel): readonly WalkPanel[] {
  */
 function bendsOf(study: Study, arc: FreeArc, panels: readonly WalkPanel[]): readonly Bend[] {
   const lines = linesOf(drawnAt(study, panels, arc) ?? []);
-  return lines.flatMap((line, at): Bend[] => {
+  return gathered(lines, (line, at): Bend[] => {
     const back = lines[at - 1];
     if (back === undefined || Math.min(back.length, line.length) <= COUNTS_FROM) return [];
     if (!(turnBetween(back, line) > ARC_TURN)) return [];
@@ -174,7 +175,7 @@ function turnsOf(study: Study, arc: ArcName, { panels, pace, median }: Around): 
   const points = stretch === null ? null : arcFrames(study, stretch, arc, pace);
   if (points === null) return [];
   const lines = linesOf(points);
-  return lines.flatMap((line, at): ArcTurn[] => {
+  return gathered(lines, (line, at): ArcTurn[] => {
     const { frame } = line.from;
     const back = lines[at - 1];
     const found = back === undefined ? null : readTurn(back, line, median);
@@ -226,7 +227,7 @@ interface Line {
 }
 
 function linesOf(points: readonly ArcPoint[]): readonly Line[] {
-  return points.slice(1).flatMap((to, at): Line[] => {
+  return gathered(points.slice(1), (to, at): Line[] => {
     const from = points[at];
     if (from === undefined || !(to.frame > from.frame)) return [];
     const [x, y, frames] = [to.x - from.x, to.y - from.y, to.frame - from.frame];

@@ -1,4 +1,5 @@
 import { limbJoint, otherSide, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { clearlyBeyond, greatestFirst } from "../beyond";
 import { byPattern } from "../by-pattern";
 import type { Finding, Level, Remark } from "../finding";
@@ -52,7 +53,7 @@ function judge(study: Study, step: Step): Finding {
     return cannotTell({ check: "clearance", side, panels: [contact] }, study.leg.needs);
   }
   const swing = step.panels.filter((panel) => swings(study, panel, side));
-  const read = swing.flatMap((panel) => swung(study, panel, side));
+  const read = gathered(swing, (panel) => swung(study, panel, side));
   const atPassing = read.find(({ panel }) => panel === passing);
   if (passing === null || atPassing === undefined) {
     const about = { check: "clearance", side, panels: [passing ?? contact] } as const;

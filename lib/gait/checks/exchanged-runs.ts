@@ -1,4 +1,5 @@
 import { limbJoint, otherSide, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare, type View } from "../../geometry";
 import { clearlyBeyond, greatestFirst } from "../beyond";
 import type { Reading } from "../finding";
@@ -30,9 +31,9 @@ export function exchangedRuns(study: Study, view: View, rows: readonly LegRow[])
   const runs: Run[] = [];
   // Each time round at least one panel is put right, so this ends.
   while (runs.length < rows.length) {
-    const [found] = stretches(links, rows.length)
-      .flatMap((stretch) => judged(study, view, rows, links, stretch))
-      .toSorted(clearest);
+    const [found] = gathered(stretches(links, rows.length), (stretch) =>
+      judged(study, view, rows, links, stretch),
+    ).toSorted(clearest);
     if (found === undefined) return runs;
     runs.push(found.run);
     const { from, to } = found.stretch;
@@ -44,7 +45,7 @@ export function exchangedRuns(study: Study, view: View, rows: readonly LegRow[])
 }
 
 function stretches(links: readonly Link[], count: number): Stretch[] {
-  const crossed = links.flatMap(({ costs }, at) => (costs < 0 ? [at] : []));
+  const crossed = gathered(links, ({ costs }, at) => (costs < 0 ? [at] : []));
   if (crossed.length === 0) return [];
   const starts = [0, ...crossed.map((at) => at + 1)];
   return starts.map((from, nth) => ({ from, to: crossed[nth] ?? count - 1 }));

@@ -1,4 +1,5 @@
 import { limbJoint, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { clearlyBeyond } from "../beyond";
 import type { Finding, Remark } from "../finding";
 import { bearingFeet, type FootPoint, footPoints, isWholeFoot, lowest, needsFoot } from "../foot";
@@ -18,7 +19,7 @@ import { cannotTell, NEEDS_A_SIDE, sound } from "./answers";
  * Source:  beside the limit
  */
 export function float(study: Study): readonly Finding[] {
-  return study.walk.panels.flatMap((panel) => study.once(panel, inPanel));
+  return gathered(study.walk.panels, (panel) => study.once(panel, inPanel));
 }
 
 function inPanel(study: Study, panel: WalkPanel): Finding[] {

@@ -1,4 +1,5 @@
 import { type JointName, limbJoint, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
 import { byPattern } from "../by-pattern";
@@ -31,7 +32,7 @@ export function footRoll(study: Study): readonly Finding[] {
   if (steps.length === 0) {
     return [cannotTell({ check: "foot-roll", side: null, panels: [] }, NEEDS_A_STEP)];
   }
-  return steps.flatMap((step) => study.onceIn(step, judge));
+  return gathered(steps, (step) => study.onceIn(step, judge));
 }
 
 function judge(study: Study, step: Step): Finding[] {

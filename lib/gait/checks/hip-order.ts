@@ -1,3 +1,4 @@
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import type { StepPose } from "../../motion";
 import { clearlyBeyond } from "../beyond";
@@ -36,7 +37,7 @@ export function hipOrder(study: Study): readonly Finding[] {
   if (steps.length === 0) return [cannotTell(null, [], "a contact and the poses that follow it")];
   const read = steps.map((step) => study.onceIn(step, risesIn));
   const rules = rulesOf(study);
-  return steps.flatMap((step, at) => {
+  return gathered(steps, (step, at) => {
     const others = read.filter(({ side }) => side !== null && side !== step.weightOn);
     const besides = rules.map((_, nth) => others.find(({ by }) => by[nth] != null) ?? null);
     return study.onceIn(step, judgeStep, read[at] as Rises, ...besides);
@@ -168,7 +169,7 @@ function allowed({ stays, limit }: HipRule): string {
 /** What keeps the step from a whole answer, as a phrase after "needs"; null when nothing does. */
 function missing(study: Study, step: Step, rules: readonly HipRule[]): string | null {
   if (study.leg.kind === "cannot-tell") return study.leg.needs;
-  const poses = new Set<StepPose>(rules.flatMap(({ subject, against }) => [against, subject]));
+  const poses = new Set<StepPose>(gathered(rules, ({ subject, against }) => [against, subject]));
   const undrawn = [...poses].filter((pose) => step[pose] === null);
   const unmarked = [...poses].filter((pose) => {
     const panel = step[pose];
@@ -192,7 +193,7 @@ function moreExactly(step: Step, rules: readonly HipRule[], by: Rises["by"]): st
     const inOrder = sign * value + plusMinus <= sign * rule.limit;
     return !(broken || inOrder || plusMinus <= VAGUE_BEYOND);
   });
-  const poses = new Set<StepPose>(vague.flatMap(({ subject, against }) => [against, subject]));
+  const poses = new Set<StepPose>(gathered(vague, ({ subject, against }) => [against, subject]));
   if (poses.size === 0) return null;
   return `the hips marked more exactly at the ${listed([...poses])} of the ${sided(step.weightOn, "step")}`;
 }

@@ -1,3 +1,4 @@
+import { gathered } from "../../gathered";
 import { clearlyBeyond } from "../beyond";
 import type { Finding, Reading, Remark, Spot } from "../finding";
 import { hipsAlong, ONE_HIP_ALONG } from "../hips-along";
@@ -39,7 +40,7 @@ export function hitch(study: Study): readonly Finding[] {
     return [cannotTell({ check: "hitch", side: null, panels: [] }, NEEDS_A_STEP)];
   }
   const walking = walkingPanels(walk.panels);
-  return steps.flatMap((step) => {
+  return gathered(steps, (step) => {
     const found = study.onceIn(step, judge);
     if (found.some(({ kind }) => kind === "cannot-tell")) return found;
     const sharp = sharpArc(study, step, walking);
@@ -105,7 +106,7 @@ function tooFew(
 }
 
 function backOf(study: Study, step: Step, panels: readonly WalkPanel[]): Remark | null {
-  const found = panels.slice(1).flatMap((panel, at) => {
+  const found = gathered(panels.slice(1), (panel, at) => {
     const before = panels[at];
     const asked = before !== undefined && !isTurnedRound(study, before, panel);
     const back = asked ? goneBack(study, before, panel) : null;

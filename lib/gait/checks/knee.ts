@@ -1,4 +1,5 @@
 import { limbJoint, SIDES, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { clearlyBeyond, greatestOf } from "../beyond";
 import type { Finding, Reading, Remark } from "../finding";
 import { BENDS_BACK, KNEE_SOURCE } from "../methods/knee";
@@ -30,7 +31,7 @@ export function knee(study: Study): readonly Finding[] {
   const about = { check: "knee", side: null, panels: [] } as const;
   if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
   const bent = walk.panels.map((panel) => study.once(panel, inPanel));
-  return SIDES.flatMap((side) => judge(side, bent));
+  return gathered(SIDES, (side) => judge(side, bent));
 }
 
 /** The knees of a panel. */

@@ -1,4 +1,5 @@
 import { limbJoint, SIDES, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare, type View } from "../../geometry";
 import { clearlyBeyond, greatestOf } from "../beyond";
 import type { Finding, Reading, Remark } from "../finding";
@@ -47,10 +48,10 @@ export function limbLength(study: Study): readonly Finding[] {
   if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
   const judged = walk.panels.map((panel) => study.once(panel, judge, trueLengths(study)));
   const remarks = [
-    ...judged.flatMap(({ single }) => single),
-    ...judged.flatMap((one) => one.pairs),
+    ...gathered(judged, ({ single }) => single),
+    ...gathered(judged, (one) => one.pairs),
   ];
-  return [...remarks, ...SIDES.flatMap((side) => others(side, judged, remarks))];
+  return [...remarks, ...gathered(SIDES, (side) => others(side, judged, remarks))];
 }
 
 /** What one panel alone tells of its bones, against the figure's own. */
@@ -72,7 +73,7 @@ interface LegSeen {
 function judge(study: Study, panel: WalkPanel, own: TrueLengths): Judged {
   const bones = panelBones(study, panel);
   const seen =
-    panel.pose === "stand" ? [] : SIDES.flatMap((side) => bonesSeen(panel, bones, side, own));
+    panel.pose === "stand" ? [] : gathered(SIDES, (side) => bonesSeen(panel, bones, side, own));
   const told = seen.map((one) => remark(study, one, own)).filter((one) => one !== null);
   const pairs = limbPairs(study, panel, bones, told);
   const single = worstOfLimbs(told.filter((one) => !isToldByPair(one, pairs)));
@@ -190,14 +191,15 @@ function others(side: Side, judged: readonly Judged[], remarks: readonly Remark[
   if (unread.length > 0) {
     return [cannotTell(about, `the ${side} hip, knee and ankle marked in the side view`)];
   }
-  const vague = walking.flatMap(({ legs }) => legs[side].vague);
+  const vague = gathered(walking, ({ legs }) => legs[side].vague);
   if (vague.length > 0) {
     const bones = listed([...new Set(vague.map(({ bone }) => `${side} ${bone}`))]);
     const exactly = { ...about, panels: vague.map(({ panel }) => panel) };
     return [cannotTell(exactly, `the ends of the ${bones} marked more exactly`)];
   }
   if (remarks.some((one) => one.side === side)) return [];
-  const worst = worstOf(walking.flatMap(({ legs }) => legs[side].worst ?? []));
+  const worsts = walking.map(({ legs }) => legs[side].worst).filter((one) => one !== undefined);
+  const worst = worstOf(worsts);
   return [sound({ ...about, panels: walking.map(({ panel }) => panel) }, worst?.measured ?? null)];
 }
 

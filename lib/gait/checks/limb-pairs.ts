@@ -1,4 +1,5 @@
 import { type JointName, limbJoint, SIDES, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
 import type { Reading, Remark } from "../finding";
@@ -19,10 +20,10 @@ export function limbPairs(
   told: readonly Remark[],
 ): Remark[] {
   const graver = told.filter(({ level }) => level !== "tidy");
-  return LIMB_BONES.flatMap((bone) => {
+  return gathered(LIMB_BONES, (bone) => {
     const pair = pairOf(study, panel, bones, bone);
     if (pair.length === 0) return pair;
-    const joints: readonly JointName[] = SIDES.flatMap((side) => jointsOf(side, bone));
+    const joints: readonly JointName[] = gathered(SIDES, (side) => jointsOf(side, bone));
     const known = graver.some(({ spots }) =>
       spots[0]?.joints.every((joint) => joints.includes(joint)),
     );

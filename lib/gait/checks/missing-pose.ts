@@ -1,4 +1,5 @@
 import type { Side } from "../../body";
+import { gathered } from "../../gathered";
 import type { StepPose } from "../../motion";
 import type { Finding, Remark } from "../finding";
 import { ASKED, LEVEL_WITHOUT, MISSING_POSE_SOURCES } from "../methods/missing-pose";
@@ -38,7 +39,7 @@ export function missingPose(study: Study): readonly Finding[] {
   const { pattern } = study;
   if (pattern?.kind === "cannot-tell") return [cannotTell(about, pattern.needs)];
   const rules = [pattern?.step ?? null, pattern?.partner ?? null] as const;
-  return groups.flatMap((group, nth) => {
+  return gathered(groups, (group, nth) => {
     const [first] = group.panels;
     if (first === undefined) return [];
     const before = nth === 0 ? opens(groups, group) : (groups[nth - 1] ?? null);

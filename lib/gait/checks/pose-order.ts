@@ -1,4 +1,5 @@
 import type { Side } from "../../body";
+import { gathered } from "../../gathered";
 import type { PoseName } from "../../motion";
 import type { Finding, Remark } from "../finding";
 import { ORDERED, OUT_OF_ORDER, POSE_ORDER_SOURCES } from "../methods/pose-order";
@@ -33,7 +34,7 @@ export function poseOrder(study: Study): readonly Finding[] {
     return [cannotTell({ check: "pose-order", side: null, panels: [] }, study.pattern.needs)];
   }
   const rules = [study.pattern?.step ?? null, study.pattern?.partner ?? null] as const;
-  return groups.flatMap((group) => {
+  return gathered(groups, (group) => {
     const [first] = group.panels;
     return first === undefined ? [] : study.once(first, judge, group, ...rules);
   });

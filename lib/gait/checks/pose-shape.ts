@@ -1,4 +1,5 @@
 import type { JointName, LegLength, Side } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import { isStepPose } from "../../motion";
 import { clearlyBeyond } from "../beyond";
@@ -20,7 +21,7 @@ type Shape =
 
 /** Panels whose drawing reads as another pose than their label. */
 export function shapeRemarks(study: Study, group: PoseGroup): Remark[] {
-  return panelsOf(group).flatMap((panel) => {
+  return gathered(panelsOf(group), (panel) => {
     const shape = shapeOf(study, group, panel);
     return shape.kind === "other" ? [remark(study, group, panel, shape)] : [];
   });

@@ -1,4 +1,5 @@
 import { limbJoint, SIDES, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond, greatestOf } from "../beyond";
 import type { Finding, Reading, Remark } from "../finding";
@@ -31,7 +32,7 @@ export function reach(study: Study): readonly Finding[] {
   if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
   const own = trueLengths(study);
   const reached = walk.panels.map((panel) => study.once(panel, inPanel, own));
-  return SIDES.flatMap((side) => judge(side, reached));
+  return gathered(SIDES, (side) => judge(side, reached));
 }
 
 /** How far the ankles of a panel are from their hips, over what the legs can span. */

@@ -1,4 +1,5 @@
 import { limbJoint, SIDES } from "../../body";
+import { gathered } from "../../gathered";
 import { VIEWS, type View } from "../../geometry";
 import type { Finding, Remark, Spot } from "../finding";
 import { legRows } from "../leg-rows";
@@ -31,11 +32,11 @@ export function sides(study: Study): readonly Finding[] {
   const found = seen.map(({ view, rows }) => ({ view, runs: exchangedRuns(study, view, rows) }));
   const { panels } = study.walk;
   if (found.every(({ runs }) => runs.length === 0)) {
-    const read = new Set(seen.flatMap(({ rows }) => rows.map(({ panel }) => panel)));
+    const read = new Set(gathered(seen, ({ rows }) => rows.map(({ panel }) => panel)));
     return [sound({ ...about, panels: panels.filter((panel) => read.has(panel)) }, null)];
   }
-  return panels.flatMap((panel, at) => {
-    const here = found.flatMap(({ view, runs }) =>
+  return gathered(panels, (panel, at) => {
+    const here = gathered(found, ({ view, runs }) =>
       runs.filter((run) => run.panels.includes(panel)).map((run) => ({ view, run })),
     );
     return here.length === 0 ? [] : [remark(study, panel, neighbour(study, at), here)];
@@ -72,7 +73,7 @@ function remark(
     side: null,
     panels: inOrder.map(({ id }) => id),
     frames: inOrder.map(({ frame }) => frame),
-    spots: here.flatMap(({ view }) => inOrder.flatMap((one) => spotOf(one, view))),
+    spots: gathered(here, ({ view }) => gathered(inOrder, (one) => spotOf(one, view))),
     measured: saved,
     expected: { value: limit, plusMinus: 0, unit: "leg" },
     title: "Left and right change places",

@@ -1,4 +1,5 @@
 import { limbJoint, SIDES, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { clearlyBeyond, greatestOf } from "../beyond";
 import type { Finding, Remark } from "../finding";
 import { type FootPoint, footPoints, isWholeFoot, needsFoot } from "../foot";
@@ -17,7 +18,7 @@ import { cannotTell, sound } from "./answers";
  * Source:  beside the limit
  */
 export function sink(study: Study): readonly Finding[] {
-  return study.walk.panels.flatMap((panel) => study.once(panel, inPanel));
+  return gathered(study.walk.panels, (panel) => study.once(panel, inPanel));
 }
 
 function inPanel(study: Study, panel: WalkPanel): Finding[] {

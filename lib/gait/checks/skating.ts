@@ -1,4 +1,5 @@
 import { limbJoint, SIDES } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
 import type { Finding, Reading, Remark, Spot } from "../finding";
@@ -22,8 +23,8 @@ import { cannotTell, sound } from "./answers";
 export function skating(study: Study): readonly Finding[] {
   const asked = groundPassed(study);
   if (asked.length === 0) return [];
-  const told = asked.flatMap(({ passed }) => (passed === null ? [] : [passed]));
-  const panels = [...new Set(asked.flatMap(({ step, next }) => [step.contact, next]))];
+  const told = gathered(asked, ({ passed }) => (passed === null ? [] : [passed]));
+  const panels = [...new Set(gathered(asked, ({ step, next }) => [step.contact, next]))];
   const about = { check: "tempo", side: null, panels } as const;
   if (told.length < asked.length) return [cannotTell(about, NEEDS)];
   const off = offBy(told);

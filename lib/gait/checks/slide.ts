@@ -1,4 +1,5 @@
 import { limbJoint, otherSide, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { clearlyBeyond, greatestFirst, greatestOf } from "../beyond";
 import type { CannotTell, Finding, Level, Reading, Remark } from "../finding";
 import { placeOf } from "../ground-mark";
@@ -29,7 +30,7 @@ export function slide(study: Study): readonly Finding[] {
   const { ground, panels } = study.walk;
   // Solved places that a hand has set some of may tie a foot to any other.
   const tied = ground === "solved" && panels.some(({ place }) => place !== null) ? study : null;
-  return study.steps.flatMap((step) => study.onceWithNext(step, inStep, tied));
+  return gathered(study.steps, (step) => study.onceWithNext(step, inStep, tied));
 }
 
 function inStep(study: Study, step: Step, _tied: Study | null): Finding[] {

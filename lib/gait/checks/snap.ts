@@ -1,4 +1,5 @@
 import { limbJoint, SIDES, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { median } from "../../geometry";
 import type { MotionSpan } from "../../motion";
 import { clearlyBeyond } from "../beyond";
@@ -39,7 +40,7 @@ export function snap(study: Study): readonly Finding[] {
     return [cannotTell({ check: "snap", side: null, panels: [] }, NEEDS_A_STEP)];
   }
   const panels = walkingPanels(walk.panels);
-  return SIDES.flatMap((side) =>
+  return gathered(SIDES, (side) =>
     steps.map((step) => answer(study, step, side, panels[panels.indexOf(step.contact) - 1])),
   );
 }
@@ -124,7 +125,7 @@ function limitBy(usual: number): number {
  * it are taken for the least that the median of the frames may be. Our own choice.
  */
 function drawnSpeed(study: Study, panels: readonly WalkPanel[], side: Side): number {
-  const speeds = panels.slice(1).flatMap((panel, nth) => {
+  const speeds = gathered(panels.slice(1), (panel, nth) => {
     const from = panels[nth];
     const [was, is] = [from, panel].map((one) =>
       one === undefined ? null : drawnKnee(study, one, side),

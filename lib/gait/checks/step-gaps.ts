@@ -1,3 +1,4 @@
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
 import { expectedFrames, stepFrames, type Timed } from "../expected-frames";
@@ -98,7 +99,7 @@ export function passingShare(study: Study, step: Step): Finding {
 }
 
 function gapsOf(timed: readonly Timed[]): Gap[] {
-  return timed.slice(1).flatMap((to, index) => {
+  return gathered(timed.slice(1), (to, index) => {
     const from = timed[index];
     if (from === undefined) return [];
     return [

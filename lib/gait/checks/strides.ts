@@ -1,3 +1,4 @@
+import { gathered } from "../../gathered";
 import type { Step } from "../step";
 
 /** Two steps, one after the other. */
@@ -11,8 +12,8 @@ export interface Stride {
  * where there is but one step.
  */
 export function stridesOf(steps: readonly Step[]): readonly Stride[] {
-  const starts = steps.flatMap((_, index) => (index % 2 === 0 ? [index] : []));
-  return starts.flatMap((start) => {
+  const starts = gathered(steps, (_, index) => (index % 2 === 0 ? [index] : []));
+  return gathered(starts, (start) => {
     const at = start === steps.length - 1 ? start - 1 : start;
     const first = steps[at];
     const second = steps[at + 1];

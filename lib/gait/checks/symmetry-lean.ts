@@ -1,4 +1,5 @@
 import type { JointName, Side } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import { STEP_POSES, type StepPose } from "../../motion";
 import { clearlyBeyond, greatestFirst } from "../beyond";
@@ -42,11 +43,14 @@ interface Tilt {
 }
 
 export function leanPart(study: Study, { first, second }: Stride): Part {
-  const pairs = STEP_POSES.flatMap((pose) => pairOf(study, pose, first[pose], second[pose]));
-  const read = pairs.flatMap(({ pose, panels, tilts }) =>
+  const pairs = gathered(STEP_POSES, (pose) => pairOf(study, pose, first[pose], second[pose]));
+  const read = gathered(pairs, ({ pose, panels, tilts }) =>
     tilts === null ? [] : [{ pose, panels, tilts, lean: leanOf(tilts) }],
   );
-  const blind = pairs.filter(({ tilts }) => tilts === null).flatMap(({ panels }) => panels);
+  const blind = gathered(
+    pairs.filter(({ tilts }) => tilts === null),
+    ({ panels }) => panels,
+  );
   const about = { check: "symmetry", side: null } as const;
   const open =
     blind.length > 0 || read.length === 0 ? cannotTell({ ...about, panels: blind }, NEEDS) : null;

@@ -45,7 +45,9 @@ export function posePairs(pairs: readonly PosePair[], needs: string): PosePairs 
     needs,
     apart(study, panel, other, ...of) {
       const asked = pairs.filter(({ poses }) => poses.includes(of[0]));
-      return asked.flatMap((pair) => apartBy(study, pair, [panel, other], of) ?? []);
+      return asked
+        .map((pair) => apartBy(study, pair, [panel, other], of))
+        .filter((apart) => apart !== null);
     },
   };
 }

@@ -1,3 +1,4 @@
+import { gathered } from "../../gathered";
 import type { Finding } from "../finding";
 import { isQuiet } from "../quiet";
 import type { Step } from "../step";
@@ -24,7 +25,7 @@ export function symmetry(study: Study): readonly Finding[] {
   if (isQuiet(study.walk.kind, "symmetry")) return [];
   const strides = stridesOf(study.steps);
   if (strides.length > 0)
-    return strides.flatMap(({ first, second }) => study.onceWithNext(first, judge, second));
+    return gathered(strides, ({ first, second }) => study.onceWithNext(first, judge, second));
   const about = { check: "symmetry", side: null, panels: [] } as const;
   return [cannotTell(about, "the same pose of two steps")];
 }

@@ -1,4 +1,5 @@
 import { limbJoint, SIDES } from "../../body";
+import { gathered } from "../../gathered";
 import { clearlyBeyond, greatestOf } from "../beyond";
 import { byPattern } from "../by-pattern";
 import type { Finding, Reading, Remark, Spot } from "../finding";
@@ -44,7 +45,7 @@ export function tempo(study: Study): readonly Finding[] {
   if (steps.length === 0) {
     return [cannotTell({ check: "tempo", side: null, panels: [] }, NEEDS_A_STEP)];
   }
-  return [...steps.flatMap((step) => study.onceWithNext(step, judge)), ...skating(study)];
+  return [...gathered(steps, (step) => study.onceWithNext(step, judge)), ...skating(study)];
 }
 
 function judge(study: Study, step: Step): Finding[] {

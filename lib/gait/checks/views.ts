@@ -1,4 +1,5 @@
 import { JOINTS, type JointName, type LegLength, markOf, SIDES } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare, VIEWS } from "../../geometry";
 import { clearlyBeyond, greatestOf } from "../beyond";
 import type { Finding, Reading, Remark } from "../finding";
@@ -36,15 +37,15 @@ export function views(study: Study): readonly Finding[] {
   const about = { check: "views", side: null, panels: [] } as const;
   if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
   const told = walk.panels.map((panel) => study.once(panel, inPanel));
-  const read = told.filter(({ worst }) => worst !== undefined);
+  const read = told.filter((one) => one.worst !== undefined);
   if (read.length === 0) return [cannotTell(about, "a joint marked in both views of a panel")];
-  const remarks = read.flatMap((one) => one.remarks);
+  const remarks = gathered(read, (one) => one.remarks);
   const panels = read.map(({ panel }) => panel);
   if (read.every(({ isVague }) => isVague)) {
     return [...remarks, cannotTell({ ...about, panels }, "marks placed more exactly")];
   }
   if (remarks.length > 0) return remarks;
-  const farthest = worst(read.flatMap((one) => one.worst ?? []));
+  const farthest = worst(read.map((one) => one.worst).filter((one) => one !== undefined));
   return [sound({ ...about, panels }, farthest?.measured ?? null)];
 }
 
@@ -66,7 +67,7 @@ function inPanel(study: Study, panel: WalkPanel): InPanel {
 /** The joints of a panel that both views have marked. */
 export const heightsApart = perPanel(({ marks }: WalkPanel, leg: LegLength): readonly Apart[] => {
   if (leg.kind === "cannot-tell") return [];
-  return JOINTS.flatMap((joint) => {
+  return gathered(JOINTS, (joint) => {
     const [side, front] = [markOf(marks.side, joint), markOf(marks.front, joint)];
     if (side === null || front === null) return [];
     const measured: Reading = {

@@ -1,4 +1,5 @@
 import type { Side } from "../../body";
+import { gathered } from "../../gathered";
 import { clearlyBeyond, greatestFirst } from "../beyond";
 import { byPattern } from "../by-pattern";
 import type { Finding, Level, Reading, Remark } from "../finding";
@@ -33,7 +34,7 @@ export function weightFront(study: Study): readonly Finding[] {
   if (steps.length === 0) {
     return [cannotTell({ check: "weight-front", side: null, panels: [] }, NEEDS_A_STEP)];
   }
-  return steps.flatMap((step) => study.onceIn(step, judge));
+  return gathered(steps, (step) => study.onceIn(step, judge));
 }
 
 function judge(study: Study, step: Step): Finding[] {
@@ -46,9 +47,9 @@ function judge(study: Study, step: Step): Finding[] {
     return [cannotTell(about, `the passing of ${whoseStep(weightOn)} drawn`)];
   }
   const asked = askedAcross(study, step, weightOn, passing);
-  const remarks = asked
-    .flatMap((one) => remarkOn(study, { step, side: weightOn, passing }, one))
-    .toSorted((a, b) => RANK[b.level] - RANK[a.level] || greatestFirst(a.beyond, b.beyond));
+  const remarks = gathered(asked, (one) =>
+    remarkOn(study, { step, side: weightOn, passing }, one),
+  ).toSorted((a, b) => RANK[b.level] - RANK[a.level] || greatestFirst(a.beyond, b.beyond));
   const [gravest] = remarks;
   const open = asked.length < FRONT_RULES.length ? [cannotTell(about, NEEDS)] : [];
   if (gravest !== undefined) return [gravest, ...open];

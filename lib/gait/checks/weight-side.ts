@@ -1,4 +1,5 @@
 import { centreOfMass, limbJoint, SIDES, sideToGround } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import { byPattern } from "../by-pattern";
 import type { Finding } from "../finding";
@@ -45,7 +46,7 @@ export function weightSide(study: Study): readonly Finding[] {
     const about = { check: "weight-side", side: null, panels: [] } as const;
     return [...standing, cannotTell(about, NEEDS_A_STEP)];
   }
-  return [...standing, ...steps.flatMap((step) => study.onceIn(step, inStep))];
+  return [...standing, ...gathered(steps, (step) => study.onceIn(step, inStep))];
 }
 
 function inStep(study: Study, step: Step): Finding[] {
@@ -124,7 +125,7 @@ function atStand(study: Study, stand: WalkPanel): Finding {
   const { leg } = study;
   if (leg.kind === "cannot-tell") return cannotTell(about, leg.needs);
   const mass = centreOfMass(stand.marks.side, { load: study.walk.load ?? 0 });
-  const soles = SIDES.flatMap((side) =>
+  const soles = gathered(SIDES, (side) =>
     footPoints(stand, side, leg).map((point) => ({
       ...point,
       joint: limbJoint(side, point.joint),

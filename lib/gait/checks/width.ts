@@ -1,4 +1,5 @@
 import { type JointName, type LimbJoint, limbJoint, markOf, SIDES } from "../../body";
+import { gathered } from "../../gathered";
 import { clearlyBeyond } from "../beyond";
 import { byPattern } from "../by-pattern";
 import type { Finding, Reading, Remark, Spot } from "../finding";
@@ -96,7 +97,7 @@ function whereSeen({ steps }: Study, step: Step, next: WalkPanel): readonly Seen
   );
   if (together !== undefined) return [{ panel: next, joints: together }];
   const following = steps.find(({ contact }) => contact === next);
-  return [step, following].flatMap((one): Seen[] => {
+  return gathered([step, following], (one): Seen[] => {
     const { passing, weightOn } = one ?? { passing: null, weightOn: null };
     if (passing === null || weightOn === null) return [];
     const joints = FOOT.map((joint) => limbJoint(weightOn, joint));

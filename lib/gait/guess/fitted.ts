@@ -14,6 +14,7 @@ import {
   shiftedMarks,
   type ViewMarks,
 } from "../../body";
+import { gathered } from "../../gathered";
 import type { Point } from "../../geometry";
 import type { Sized } from "../figure/sized";
 import type { WalkPanel } from "../walk";
@@ -43,7 +44,7 @@ function alongWith(guess: ViewMarks, own: ViewMarks): ViewMarks {
 
 function wayOf(guess: ViewMarks, own: ViewMarks, joint: JointName): Point {
   for (const carriers of carriersOf(joint)) {
-    const ways = carriers.flatMap((name) => {
+    const ways = gathered(carriers, (name) => {
       const drawn = markOf(own, name);
       const guessed = markOf(guess, name);
       return drawn === null || guessed === null

@@ -8,6 +8,7 @@ import {
   shiftedMarks,
   type ViewMarks,
 } from "../../body";
+import { gathered } from "../../gathered";
 import type { Point, View } from "../../geometry";
 import type { NoReading } from "../answer";
 import { placedIn } from "../figure/placed-figure";
@@ -110,7 +111,7 @@ const LEGS: ReadonlySet<JointName> = new Set([...FEET, "left-knee", "right-knee"
 
 /** The mean of what several poses tell, by their weights. */
 function wayOf(view: View, joint: JointName, sources: readonly Source[]): Point | null {
-  const told = sources.flatMap(({ apart, weight }) => {
+  const told = gathered(sources, ({ apart, weight }) => {
     const way = apart(view, joint);
     return way === null || weight === 0 ? [] : [{ ...way, weight }];
   });
@@ -125,7 +126,7 @@ function wayOf(view: View, joint: JointName, sources: readonly Source[]): Point 
 /** What is marked as it is; the rest as coarse as a guess is. */
 function carrying(marks: ViewMarks, own: ViewMarks, precision: number): ViewMarks {
   return Object.fromEntries(
-    JOINTS.flatMap((joint) => {
+    gathered(JOINTS, (joint) => {
       const mark = markOf(marks, joint);
       return mark === null ? [] : [[joint, markOf(own, joint) ?? { ...mark, precision }]];
     }),

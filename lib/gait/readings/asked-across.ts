@@ -1,4 +1,5 @@
 import { type LimbJoint, limbJoint, otherSide, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import type { Reading } from "../finding";
 import { type FrontMark, frontMark } from "../front-mark";
@@ -31,7 +32,7 @@ export function askedAcross(study: Study, step: Step, side: Side, passing: WalkP
       ]),
     move: hips && before && reading(-toward * (hips.z - before.z), [hips, before]),
   };
-  return FRONT_RULES.flatMap((rule) => {
+  return gathered(FRONT_RULES, (rule) => {
     const measured = readings[rule.id];
     return measured === null || measured === undefined ? [] : [{ rule, measured }];
   });
@@ -63,7 +64,7 @@ const FOOT: readonly LimbJoint[] = ["ankle", "ball", "heel", "toe"];
 /** The foot that carries at passing, and where the other stood: at the contacts before and after. */
 function feetAcross({ leg }: Study, step: Step, side: Side, passing: WalkPanel) {
   const stances = [step.contact, step.next].filter((panel) => panel !== null);
-  const found = FOOT.flatMap((joint) => {
+  const found = gathered(FOOT, (joint) => {
     const standing = frontMark(passing, limbJoint(side, joint), leg);
     if (standing === null) return [];
     const [one, two = one] = stances

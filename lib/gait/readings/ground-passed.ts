@@ -1,4 +1,5 @@
 import { limbJoint, otherSide, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
 import { OFF_THE_GROUND } from "../foot-state";
@@ -34,7 +35,7 @@ export interface StepPassed {
  * Errors:  none
  */
 export function groundPassed(study: Study): readonly StepPassed[] {
-  return study.steps.flatMap((step) => study.onceIn(step, passedIn));
+  return gathered(study.steps, (step) => study.onceIn(step, passedIn));
 }
 
 function passedIn(study: Study, step: Step): readonly StepPassed[] {

@@ -1,4 +1,5 @@
 import { limbJoint, otherSide } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import { type Answer, answerOf, type Value } from "../answer";
 import { type FrontMark, frontMark } from "../front-mark";
@@ -45,7 +46,7 @@ export function hipSway({ leg }: Study, panels: readonly WalkPanel[]): Answer {
     return { kind: "cannot-tell", needs };
   }
   const drift = (last.z - first.z) / (last.frame - first.frame);
-  const told = across.flatMap((one) =>
+  const told = gathered(across, (one) =>
     one === null
       ? []
       : [{ at: one.z - drift * (one.frame - first.frame), plusMinus: one.plusMinus }],

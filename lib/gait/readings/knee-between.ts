@@ -1,4 +1,5 @@
 import { limbJoint, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import type { MotionSpan, SideFigure } from "../../motion";
 import type { Answer } from "../answer";
@@ -60,8 +61,10 @@ export function askedKnees(
   fasterThan: number,
 ): KneesAsked {
   const bends = panels.map((panel) => bentAt(study, panel, side));
-  const thrown = bends.flatMap((_, nth) => (isThrown(panels, bends, nth, fasterThan) ? [nth] : []));
-  const between = panels.slice(1).flatMap((panel, nth) => {
+  const thrown = gathered(bends, (_, nth) =>
+    isThrown(panels, bends, nth, fasterThan) ? [nth] : [],
+  );
+  const between = gathered(panels.slice(1), (panel, nth) => {
     const [from, start, end] = [panels[nth], bends[nth], bends[nth + 1]];
     const frames = panel.frame - (from?.frame ?? Number.NaN);
     if (!(frames > 1) || start == null || end == null) return [];
@@ -149,11 +152,11 @@ export function kneeTrack(study: Study, side: Side, { panels, spans }: KneeRow):
 /** Where a knee comes to be straight, drawn or in between, of where that is asked. */
 export function straightKnees(track: KneeTrack, { thrown, between }: KneesAsked): KneeStraight[] {
   const from = thrown.map((nth) => lowFrom(track, track.ofPose(nth)));
-  const inner = between.flatMap((nth) => {
+  const inner = gathered(between, (nth) => {
     const first = track.ofPose(nth) + 1;
     return Array.from({ length: track.ofPose(nth + 1) - first }, (_, at) => first + at);
   });
-  return [...new Set([...from, ...inner])].flatMap((nth) => straightAt(track, nth));
+  return gathered([...new Set([...from, ...inner])], (nth) => straightAt(track, nth));
 }
 
 /** The frame down to which a knee straightens from the one it is looked for at. */

@@ -1,4 +1,5 @@
 import { type JointName, type LimbJoint, limbJoint, otherSide, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import type { Reading } from "../finding";
 import { footState } from "../foot-state";
@@ -79,7 +80,7 @@ function travelled(
   panel: WalkPanel,
   side: Side,
 ): SinceStand | null {
-  const pairs = FRONT.flatMap((part) => {
+  const pairs = gathered(FRONT, (part) => {
     const joint = limbJoint(side, part);
     const [was, is] = [study.seen(stand, joint), study.seen(panel, joint)];
     if (was === null || is === null) return [];
@@ -116,11 +117,14 @@ export function hipsSinceStand(
   const panel = lifted ?? leads.at(-1);
   if (stand === null || panel === undefined) return null;
   const seen = (on: WalkPanel, joint: JointName) => frontMark(on, joint, study.leg);
-  const hips = [stand, panel].flatMap((on) => HIPS.map((joint) => seen(on, joint)));
-  const foot = WHOLE.map((part) => limbJoint(side, part)).flatMap((joint) => {
-    const pair = [seen(stand, joint), seen(panel, joint)].filter((mark) => mark !== null);
-    return pair.length === 2 ? [pair] : [];
-  });
+  const hips = gathered([stand, panel], (on) => HIPS.map((joint) => seen(on, joint)));
+  const foot = gathered(
+    WHOLE.map((part) => limbJoint(side, part)),
+    (joint) => {
+      const pair = [seen(stand, joint), seen(panel, joint)].filter((mark) => mark !== null);
+      return pair.length === 2 ? [pair] : [];
+    },
+  );
   const [left, right, leftNow, rightNow] = hips;
   if (!left || !right || !leftNow || !rightNow || foot.length === 0) return null;
   const body = meanOf([between(left, leftNow), between(right, rightNow)]);

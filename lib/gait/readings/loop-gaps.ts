@@ -1,4 +1,5 @@
 import { JOINTS, type JointName } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import { type Answer, answerOf } from "../answer";
 import { greatestFirst } from "../beyond";
@@ -33,7 +34,7 @@ export function loopGaps(
   const hips = hipsAlong(study, first, ONE_HIP_ALONG.contact);
   const later = hipsAlong(study, last, ONE_HIP_ALONG.contact);
   if (hips === null || later === null) return null;
-  return JOINTS.flatMap((joint): LoopGap[] => {
+  return gathered(JOINTS, (joint): LoopGap[] => {
     const [was, is] = [study.seen(first, joint), study.seen(last, joint)];
     if (was === null || is === null) return [];
     const value = Math.hypot(is.x - later.x - (was.x - hips.x), is.y - was.y);

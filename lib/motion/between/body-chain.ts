@@ -1,4 +1,5 @@
 import { type JointName, SIDES, type Side, type SidePoint } from "../../body";
+import { gathered } from "../../gathered";
 import { parabolaSlope } from "./hermite";
 import { mix } from "./mix";
 import type { MotionKey } from "./motion-key";
@@ -15,7 +16,7 @@ const HANGS_ON: readonly (readonly [JointName, readonly (readonly JointName[])[]
   ];
   return [
     ["neck", [hips]],
-    ...SIDES.flatMap(arm),
+    ...gathered(SIDES, arm),
     ["head", [["neck"], shoulders, hips]],
     ["load", [shoulders, ["neck"], hips]],
   ];
@@ -40,7 +41,7 @@ export interface Hanging {
  * evenly from the one to the other. What is seen end on, as shoulders are, goes in its carrier's frame.
  */
 export function bodyChain(around: Neighbours): readonly Hanging[] {
-  return HANGS_ON.flatMap(([joint, carriers]): Hanging[] => {
+  return gathered(HANGS_ON, ([joint, carriers]): Hanging[] => {
     const { from, to } = around;
     if (from.side[joint] === undefined || to.side[joint] === undefined) return [];
     const carrier = carriers.find((group) => both(around, group).length > 0);

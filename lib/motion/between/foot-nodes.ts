@@ -1,4 +1,5 @@
 import type { Side, SidePoint } from "../../body";
+import { gathered } from "../../gathered";
 import { legAngles } from "../leg-angles";
 import {
   type FootFrame,
@@ -79,7 +80,7 @@ function spanOf(from: MotionKey, to: MotionKey, side: Side): FootSpan | null {
     stays && stood !== null
       ? flatTurns(stood, from, to, { pitch, frame })
       : airTurns(from, to, { stood, leaves, lands, pitch });
-  const inner = turns.flatMap((turn): FootNode[] => {
+  const inner = gathered(turns, (turn): FootNode[] => {
     const share = (turn.at - from.until) / (to.frame - from.until);
     const local = shapeBetween(a.local, b.local, share);
     const foot = rolledFoot(local, turn.pitch, mixedPoint(printA, printB, turn.print));

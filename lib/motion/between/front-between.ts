@@ -1,4 +1,5 @@
 import { type FrontPoint, JOINTS, type JointName, SIDES, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { hermite, monotoneSlope, parabolaSlope } from "./hermite";
 import { mix } from "./mix";
 import type { FrontFigure, MotionKey, SideFigure } from "./motion-key";
@@ -21,7 +22,7 @@ const FEET = new Map(
  */
 export function frontBetween(around: Neighbours) {
   const { from, to } = around;
-  const paths = JOINTS.flatMap((joint) => {
+  const paths = gathered(JOINTS, (joint) => {
     const foot = FEET.get(joint);
     const z = foot === undefined ? across(around, joint) : footAcross(around, joint, foot);
     const y = heightOf(around, joint);

@@ -1,4 +1,5 @@
 import { JOINTS, type JointName, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { VIEWS, type View } from "../../geometry";
 import { requireFinite } from "../../require";
 import { frontBetween } from "./front-between";
@@ -58,7 +59,7 @@ export function inBetweens(poses: readonly MotionKey[], { loop = false } = {}): 
   const [first, last] = [keys[0], keys.at(-1)];
   const around = loop ? looped(keys) : OPEN;
   const row = [...around.before, ...keys, ...around.after];
-  const spans = keys.slice(1).flatMap((to, at) => {
+  const spans = gathered(keys.slice(1), (to, at) => {
     const from = keys[at];
     if (from === undefined) return [];
     return [spanOf(neighboursOf({ from, to }, row.slice(at, at + 2), row.slice(at + 4, at + 6)))];
@@ -88,7 +89,7 @@ const OPEN = { before: [null, null], after: [null, null] } as const;
 
 /** Poses in time, each on a frame of its own, none kept beyond the next. */
 function inTime(poses: readonly MotionKey[]): readonly MotionKey[] {
-  return poses.flatMap((pose, at) => {
+  return gathered(poses, (pose, at) => {
     const next = poses.slice(at + 1).find(({ frame }) => frame !== pose.frame);
     const isLast = poses[at + 1] === undefined || (poses[at + 1]?.frame ?? 0) > pose.frame;
     if (!isLast) return [];
@@ -142,7 +143,7 @@ function newSpan(around: Neighbours): MotionSpan {
 }
 
 function missingIn(from: MotionKey, to: MotionKey): MotionSpan["missing"] {
-  return VIEWS.flatMap((view) =>
+  return gathered(VIEWS, (view) =>
     JOINTS.filter((joint) => joint in from[view] !== joint in to[view]).map((joint) => ({
       view,
       joint,
