@@ -67,7 +67,7 @@ const ONE_SIZE_WITHIN = 0.15;
  */
 export function legLength(stands: readonly PoseMarks[], poses: readonly PoseMarks[]): LegLength {
   for (const stand of stands) {
-    const standing = legOfStand(stand.side) ?? legOfStand(stand.front) ?? heelLeg(stand.side);
+    const standing = standingLeg(stand);
     if (standing === null) continue;
     if (!isOneSize(stand, poses)) return { kind: "cannot-tell", needs: NEEDS_ONE_SIZE };
     return { kind: "value", ...standing, from: "stand" };
@@ -80,6 +80,17 @@ export function legLength(stands: readonly PoseMarks[], poses: readonly PoseMark
   if (toHeels.length === 0) return { kind: "cannot-tell", needs: NEEDS };
   const leg = medianLeg(toHeels, LEG_OVER_HIP_TO_HEEL);
   return { ...leg, plusMinus: withHeelStray(leg), from: "heels" };
+}
+
+/** The leg of a stand, for as long as somebody holds its marks. */
+const standingKnown = new WeakMap<PoseMarks, Length | null>();
+
+function standingLeg(stand: PoseMarks): Length | null {
+  const before = standingKnown.get(stand);
+  if (before !== undefined) return before;
+  const leg = legOfStand(stand.side) ?? legOfStand(stand.front) ?? heelLeg(stand.side);
+  standingKnown.set(stand, leg);
+  return leg;
 }
 
 const NEEDS_ONE_SIZE = "the stand and the poses drawn at one size";

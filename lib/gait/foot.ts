@@ -1,5 +1,4 @@
 import { type LegLength, type LimbJoint, limbJoint, SIDES, type Side } from "../body";
-import { gathered } from "../gathered";
 import { perPanel } from "./per-panel";
 import { type GroundMark, seenMark } from "./seen-mark";
 import type { WalkPanel } from "./walk";
@@ -23,10 +22,12 @@ const bothFeet = perPanel((panel, leg) => ({
 }));
 
 function pointsOf(panel: WalkPanel, side: Side, leg: LegLength): readonly FootPoint[] {
-  return gathered(FOOT_JOINTS, (joint) => {
+  const points: FootPoint[] = [];
+  for (const joint of FOOT_JOINTS) {
     const mark = seenMark(panel, limbJoint(side, joint), leg);
-    return mark === null ? [] : [{ ...mark, joint }];
-  });
+    if (mark !== null) points.push({ x: mark.x, y: mark.y, plusMinus: mark.plusMinus, joint });
+  }
+  return points;
 }
 
 /** A foot whose height is known has its heel marked, and its ball or toe. */

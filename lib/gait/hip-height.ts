@@ -36,7 +36,14 @@ export function hipHeight(panel: WalkPanel, leg: LegLength): HipHeight | NoReadi
     const joints: JointName[] = [];
     if (left !== null) joints.push("left-hip");
     if (right !== null) joints.push("right-hip");
-    return { ...height, view, joints };
+    return {
+      kind: "value",
+      value: height.value,
+      plusMinus: height.plusMinus,
+      unit: height.unit,
+      view,
+      joints,
+    };
   }
   return { kind: "cannot-tell", needs: NEEDS };
 }

@@ -153,16 +153,30 @@ function areAlike(one: TrueLength | null, other: TrueLength | null): boolean {
 
 function onStand(study: Study, bone: LimbBone): TrueLength | null {
   const stands = study.walk.panels.filter(({ pose }) => pose === "stand");
-  for (const read of [boneLength, boneAhead]) {
-    for (const stand of stands) {
-      const seen = bothSides(study, stand, bone, read);
-      if (seen.length === 0) continue;
-      const value = seen.reduce((sum, one) => sum + one.value, 0) / seen.length;
-      const plusMinus = rootSumSquare(...seen.map((one) => one.plusMinus)) / seen.length;
-      return { value, plusMinus, from: "stand" };
-    }
-  }
-  return null;
+  const told = stands.map((stand) => study.once(stand, bonesOnStand)[bone]);
+  const seen = told.find(({ beside }) => beside !== null)?.beside;
+  return seen ?? told.find(({ ahead }) => ahead !== null)?.ahead ?? null;
+}
+
+/** The bones of a stand, the mean of both sides, as either view shows them. */
+function bonesOnStand(study: Study, stand: WalkPanel) {
+  const of = (bone: LimbBone) => ({
+    beside: meanOf(bothSides(study, stand, bone, boneLength)),
+    ahead: meanOf(bothSides(study, stand, bone, boneAhead)),
+  });
+  return {
+    thigh: of("thigh"),
+    shank: of("shank"),
+    "upper arm": of("upper arm"),
+    forearm: of("forearm"),
+  };
+}
+
+function meanOf(seen: readonly BoneLength[]): TrueLength | null {
+  if (seen.length === 0) return null;
+  const value = seen.reduce((sum, one) => sum + one.value, 0) / seen.length;
+  const plusMinus = rootSumSquare(...seen.map((one) => one.plusMinus)) / seen.length;
+  return { value, plusMinus, from: "stand" };
 }
 
 function overPanels(study: Study, bone: LimbBone): TrueLength | null {

@@ -1,12 +1,10 @@
 import { type LegLength, legLength } from "../body";
-import type { Walk } from "./walk";
+import type { Walk, WalkPanel } from "./walk";
 
 /** The figure's leg length on this walk's paper: from its stands, else from its other poses. */
 export function walkLegLength({ panels }: Pick<Walk, "panels">): LegLength {
-  const stands = panels.filter((panel) => panel.pose === "stand");
-  const others = panels.filter((panel) => panel.pose !== "stand");
-  return legLength(
-    stands.map((panel) => panel.marks),
-    others.map((panel) => panel.marks),
-  );
+  const stands: WalkPanel["marks"][] = [];
+  const others: WalkPanel["marks"][] = [];
+  for (const { pose, marks } of panels) (pose === "stand" ? stands : others).push(marks);
+  return legLength(stands, others);
 }

@@ -71,7 +71,7 @@ function judged(
     unit: "leg",
   };
   const panels = rows.slice(stretch.from, stretch.to + 1).map(({ panel }) => panel);
-  const votes = panels.reduce((sum, panel) => sum + vote(study, panel), 0);
+  const votes = panels.reduce((sum, panel) => sum + study.once(panel, vote), 0);
   const asked = votes > 0 ? "labelled" : votes < 0 ? "against" : "unlabelled";
   const limit = SAVED[view][view === "side" ? asked : "unlabelled"];
   if (!clearlyBeyond(saved.value, saved.plusMinus, limit)) return [];

@@ -13,7 +13,7 @@ import {
   lowsAsked,
 } from "../methods/hitch";
 import { isQuiet } from "../quiet";
-import { groundBetween } from "../readings/ground-between";
+import { groundBetween, type SeenOn } from "../readings/ground-between";
 import { type Step, walkingPanels } from "../step";
 import { stepHeights } from "../step-heights";
 import type { Study } from "../study";
@@ -106,12 +106,14 @@ function tooFew(
 }
 
 function backOf(study: Study, step: Step, panels: readonly WalkPanel[]): Remark | null {
-  const found = gathered(panels.slice(1), (panel, at) => {
-    const before = panels[at];
-    const asked = before !== undefined && !isTurnedRound(study, before, panel);
-    const back = asked ? goneBack(study, before, panel) : null;
-    return before === undefined || back === null ? [] : [{ before, panel, back }];
-  });
+  const found: { readonly before: WalkPanel; readonly panel: WalkPanel; readonly back: Reading }[] =
+    [];
+  for (const [at, panel] of panels.entries()) {
+    const before = panels[at - 1];
+    if (before === undefined || isTurnedRound(study, before, panel)) continue;
+    const back = goneBack(study, before, panel);
+    if (back !== null) found.push({ before, panel, back });
+  }
   const [worst] = found.toSorted((a, b) => b.back.value - a.back.value);
   if (worst === undefined) return null;
   const { before, panel, back } = worst;
@@ -134,16 +136,18 @@ function isTurnedRound({ common }: Study, from: WalkPanel, to: WalkPanel): boole
 
 /** How far back the hips go over the ground from one pose to the next; null where they do not, clearly. */
 function goneBack(study: Study, from: WalkPanel, to: WalkPanel): Reading | null {
-  const [was, is] = [from, to].map((panel) => {
-    const hips = hipsAlong(study, panel, ONE_HIP_ALONG.contact);
-    return hips === null ? null : { ...hips, panel };
-  });
-  if (was === null || was === undefined || is === null || is === undefined) return null;
+  const [was, is] = [study.once(from, hipsOn), study.once(to, hipsOn)];
+  if (was === null || is === null) return null;
   const forward = groundBetween(study, was, is);
   if (forward === null) return null;
   const { value: by, plusMinus } = forward;
   const value = -by;
   return clearlyBeyond(value, plusMinus, BACKWARD) ? { value, plusMinus, unit: "leg" } : null;
+}
+
+function hipsOn(study: Study, panel: WalkPanel): SeenOn | null {
+  const hips = hipsAlong(study, panel, ONE_HIP_ALONG.contact);
+  return hips === null ? null : { panel, x: hips.x, plusMinus: hips.plusMinus };
 }
 
 function sharpArc(study: Study, step: Step, walking: readonly WalkPanel[]): Remark | null {

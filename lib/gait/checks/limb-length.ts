@@ -184,23 +184,31 @@ function isToldByPair({ level, panels, spots }: Remark, pairs: readonly Remark[]
 
 /** What a side answers beside its remarks: sound, or what its legs still need. */
 function others(side: Side, judged: readonly Judged[], remarks: readonly Remark[]): Finding[] {
-  const walking = judged.filter(({ panel }) => panel.pose !== "stand");
-  const unread = walking.filter(({ legs }) => !legs[side].isRead).map(({ panel }) => panel);
-  const about = { check: "limb-length", side, panels: unread } as const;
-  if (walking.length === 0) return []; // a stand alone is its own measure
-  if (unread.length > 0) {
-    return [cannotTell(about, `the ${side} hip, knee and ankle marked in the side view`)];
+  const panels: WalkPanel[] = [];
+  const unread: WalkPanel[] = [];
+  const vague: Seen[] = [];
+  const worsts: Seen[] = [];
+  for (const { panel, legs } of judged) {
+    if (panel.pose === "stand") continue; // it is its own measure
+    const leg = legs[side];
+    panels.push(panel);
+    if (!leg.isRead) unread.push(panel);
+    vague.push(...leg.vague);
+    if (leg.worst !== undefined) worsts.push(leg.worst);
   }
-  const vague = gathered(walking, ({ legs }) => legs[side].vague);
+  const about = { check: "limb-length", side, panels } as const;
+  if (panels.length === 0) return [];
+  if (unread.length > 0) {
+    const needs = `the ${side} hip, knee and ankle marked in the side view`;
+    return [cannotTell({ ...about, panels: unread }, needs)];
+  }
   if (vague.length > 0) {
     const bones = listed([...new Set(vague.map(({ bone }) => `${side} ${bone}`))]);
     const exactly = { ...about, panels: vague.map(({ panel }) => panel) };
     return [cannotTell(exactly, `the ends of the ${bones} marked more exactly`)];
   }
   if (remarks.some((one) => one.side === side)) return [];
-  const worsts = walking.map(({ legs }) => legs[side].worst).filter((one) => one !== undefined);
-  const worst = worstOf(worsts);
-  return [sound({ ...about, panels: walking.map(({ panel }) => panel) }, worst?.measured ?? null)];
+  return [sound(about, worstOf(worsts)?.measured ?? null)];
 }
 
 /** Whether a bone of twice its gravest limit could pass unseen. */

@@ -11,7 +11,7 @@ import type { Study } from "../study";
 import type { CommonYardstick, WalkPanel } from "../walk";
 import { capital, listed, sided } from "../words";
 import { cannotTell, NEEDS_A_STEP, sound } from "./answers";
-import { needsForShape, shapeRemarks } from "./pose-shape";
+import { groupShape } from "./pose-shape";
 import { whoseStep } from "./step-words";
 
 /**
@@ -47,13 +47,13 @@ function judge(
   ..._rules: readonly (Step | null)[]
 ): Finding[] {
   const about = { check: "pose-order", side: group.side, panels: group.panels } as const;
+  const { remarks: shapes, needs } = groupShape(study, group);
   const remarks = [
     ...wrongSide(study, group),
     ...wrongOrder(study, group),
     ...sameFootAgain(study, group),
-    ...shapeRemarks(study, group),
+    ...shapes,
   ];
-  const needs = needsForShape(study, group);
   if (needs !== null) return [...remarks, cannotTell(about, needs)];
   return remarks.length > 0 ? remarks : [sound(about, { value: 0, plusMinus: 0, unit: "poses" })];
 }

@@ -1,11 +1,11 @@
 import type { JointName, LegLength, Side } from "../../body";
-import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import { isStepPose } from "../../motion";
 import { clearlyBeyond } from "../beyond";
 import type { Reading, Remark } from "../finding";
 import { feetAlong, footPoints, isWholeFoot, lowest } from "../foot";
 import { CROSSING, IN_THE_AIR, NOT_A_PASSING, SHAPE_SOURCE, WIDER } from "../methods/pose-order";
+import { perPanel } from "../per-panel";
 import type { PoseGroup } from "../pose-groups";
 import { footPitch } from "../readings/joint-angles";
 import type { Study } from "../study";
@@ -19,22 +19,30 @@ type Shape =
   | { readonly kind: "as-labelled" }
   | { readonly kind: "unmarked" };
 
-/** Panels whose drawing reads as another pose than their label. */
-export function shapeRemarks(study: Study, group: PoseGroup): Remark[] {
-  return gathered(panelsOf(group), (panel) => {
-    const shape = shapeOf(study, group, panel);
-    return shape.kind === "other" ? [remark(study, group, panel, shape)] : [];
-  });
+/** What a group's drawings read as: which are another pose than their label, and what that still needs. */
+export interface GroupShape {
+  readonly remarks: readonly Remark[];
+  /** As a phrase after "needs"; null when nothing is. */
+  readonly needs: string | null;
 }
 
-/** What is needed to read the poses of a step, as a phrase after "needs"; null when nothing is. */
-export function needsForShape(study: Study, group: PoseGroup): string | null {
-  if (study.leg.kind === "cannot-tell") return study.leg.needs;
-  const open = panelsOf(group).filter((panel) => shapeOf(study, group, panel).kind === "unmarked");
+/** The poses of a step as they are drawn, against their labels. */
+export function groupShape(study: Study, group: PoseGroup): GroupShape {
+  const remarks: Remark[] = [];
+  const open: WalkPanel[] = [];
+  for (const panel of panelsOf(group)) {
+    const shape = shapeOf(study, group, panel);
+    if (shape.kind === "other") remarks.push(remark(study, group, panel, shape));
+    if (shape.kind === "unmarked") open.push(panel);
+  }
+  return { remarks, needs: needsFor(study, group, open) };
+}
+
+function needsFor({ leg }: Study, { side }: PoseGroup, open: readonly WalkPanel[]): string | null {
+  if (leg.kind === "cannot-tell") return leg.needs;
+  if (open.length === 0) return null;
   const poses = listed(open.map(({ pose }) => pose));
-  return open.length === 0
-    ? null
-    : `both feet marked, heel and toe, at the ${poses} of ${whoseStep(group.side)}`;
+  return `both feet marked, heel and toe, at the ${poses} of ${whoseStep(side)}`;
 }
 
 function panelsOf({ panels }: PoseGroup): WalkPanel[] {
@@ -43,7 +51,7 @@ function panelsOf({ panels }: PoseGroup): WalkPanel[] {
 
 /** The pose that a panel is drawn as, where it can be told. */
 export function shapeOf(study: Study, group: PoseGroup, panel: WalkPanel): Shape {
-  const apart = feetApart(study, panel);
+  const apart = feetApart(panel, study.leg);
   if (apart === null) return { kind: "unmarked" };
   if (NOT_A_PASSING[study.common].includes(panel.pose)) {
     if (clearlyBeyond(-apart.value, apart.plusMinus, -CROSSING)) {
@@ -57,7 +65,7 @@ export function shapeOf(study: Study, group: PoseGroup, panel: WalkPanel): Shape
 
 function asContact(study: Study, group: PoseGroup, panel: WalkPanel, apart: Reading): Shape {
   const about = [group.contact, group.end].filter((contact) => contact?.pose === "contact");
-  const widths = about.map((contact) => (contact == null ? null : feetApart(study, contact)));
+  const widths = about.map((contact) => (contact == null ? null : feetApart(contact, study.leg)));
   const read = widths.filter((width) => width !== null);
   const widest = read.toSorted((a, b) => b.value - a.value)[0];
   // Steps may be long and short by turns: one contact alone does not say how wide a contact is.
@@ -76,8 +84,8 @@ function asContact(study: Study, group: PoseGroup, panel: WalkPanel, apart: Read
 }
 
 /** How far apart the feet are along the walk, by both ankles or both heels. */
-function feetApart(study: Study, panel: WalkPanel): Reading | null {
-  const feet = feetAlong(panel, study.leg);
+const feetApart = perPanel((panel, leg): Reading | null => {
+  const feet = feetAlong(panel, leg);
   if (feet === null) return null;
   const { left, right } = feet;
   return {
@@ -85,7 +93,7 @@ function feetApart(study: Study, panel: WalkPanel): Reading | null {
     plusMinus: rootSumSquare(left.plusMinus, right.plusMinus),
     unit: "leg",
   };
-}
+});
 
 function frontFoot(study: Study, panel: WalkPanel): Side {
   const feet = feetAlong(panel, study.leg);

@@ -31,10 +31,10 @@ function judge(study: Study, panel: WalkPanel, side: Side): Finding {
   if (leg.kind === "cannot-tell") return cannotTell(about, leg.needs);
   const points = footPoints(panel, side, leg);
   const heel = points.find(({ joint }) => joint === "heel") ?? null;
-  const sunk = points.map((point) => ({ ...point, limit: limitOf(point, heel) }));
-  const deepest = greatestOf(sunk, ({ y, plusMinus, limit }) => -y - plusMinus - limit);
-  if (deepest !== undefined && clearlyBeyond(-deepest.y, deepest.plusMinus, deepest.limit)) {
-    return remark(study, panel, side, deepest);
+  const deepest = greatestOf(points, (one) => -one.y - one.plusMinus - limitOf(one, heel));
+  const limit = deepest === undefined ? Number.NaN : limitOf(deepest, heel);
+  if (deepest !== undefined && clearlyBeyond(-deepest.y, deepest.plusMinus, limit)) {
+    return remark(study, { panel, side, point: deepest, limit });
   }
   if (deepest === undefined || !isWholeFoot(points)) return cannotTell(about, needsFoot(side));
   return sound(about, { value: -deepest.y, plusMinus: deepest.plusMinus, unit: "leg" });
@@ -44,26 +44,29 @@ function limitOf(point: FootPoint, heel: FootPoint | null): number {
   return heel !== null && heel.y - point.y > PEELING ? PEELING_LIMIT : SINK_LIMIT;
 }
 
-interface Sunk extends FootPoint {
+interface Sunk {
+  readonly panel: WalkPanel;
+  readonly side: Side;
+  readonly point: FootPoint;
   readonly limit: number;
 }
 
-function remark(study: Study, panel: WalkPanel, side: Side, point: Sunk): Remark {
+function remark({ yardstick }: Study, { panel, side, point, limit }: Sunk): Remark {
   const measured = { value: -point.y, plusMinus: point.plusMinus, unit: "leg" } as const;
   return {
     kind: "remark",
     check: "sink",
     level: "shows",
-    yardstick: study.yardstick,
+    yardstick,
     side,
     panels: [panel.id],
     frames: [panel.frame],
     spots: [{ panel: panel.id, view: "side", joints: [limbJoint(side, point.joint)] }],
     measured,
-    expected: { value: point.limit, plusMinus: 0, unit: "leg" },
+    expected: { value: limit, plusMinus: 0, unit: "leg" },
     title: capital(`${side} foot sinks`),
-    why: `At frame ${panel.frame} the ${side} ${point.joint} is ${percent(measured)} of a leg under the ground; up to ${percent({ value: point.limit, plusMinus: 0 })} passes as standing on it. The foot will be seen to go through the floor.`,
+    why: `At frame ${panel.frame} the ${side} ${point.joint} is ${percent(measured)} of a leg under the ground; up to ${percent({ value: limit, plusMinus: 0 })} passes as standing on it. The foot will be seen to go through the floor.`,
     source: SINK_SOURCE,
-    beyond: (-point.y - point.limit) / point.limit,
+    beyond: (-point.y - limit) / limit,
   };
 }

@@ -51,7 +51,7 @@ export function leanPart(study: Study, { first, second }: Stride): Part {
     pairs.filter(({ tilts }) => tilts === null),
     ({ panels }) => panels,
   );
-  const about = { check: "symmetry", side: null } as const;
+  const about = { check: "symmetry", side: null, panels: [] } as const;
   const open =
     blind.length > 0 || read.length === 0 ? cannotTell({ ...about, panels: blind }, NEEDS) : null;
   const [farthest] = read.toSorted(

@@ -81,9 +81,9 @@ interface Apart {
 export function posePart(study: Study, { first, second }: Stride, asked: PosePairs): Part {
   const { weightOn: one } = first;
   const { weightOn: two } = second;
-  const about = { check: "symmetry", side: two } as const;
+  const about = { check: "symmetry", side: two, panels: [] } as const;
   if (one === null || two === null) {
-    const open = cannotTell({ ...about, panels: [] }, "to know whose weight each step carries");
+    const open = cannotTell(about, "to know whose weight each step carries");
     return { remark: null, open, sound: null };
   }
   const both: WalkPanel[] = [];

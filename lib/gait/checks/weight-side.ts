@@ -66,7 +66,8 @@ function atPassing(study: Study, step: Step): Finding {
   const hips = hipsAlong(study, passing, ONE_HIP_ALONG.passing);
   const mark = (joint: "ankle" | "heel" | "toe") => {
     const found = study.seen(passing, limbJoint(side, joint));
-    return found === null ? null : { ...found, joint: limbJoint(side, joint) };
+    if (found === null) return null;
+    return { x: found.x, y: found.y, plusMinus: found.plusMinus, joint: limbJoint(side, joint) };
   };
   const [ankle, heel, toe] = [mark("ankle"), mark("heel"), mark("toe")];
   if (hips === null || (ankle === null && (heel === null || toe === null))) {

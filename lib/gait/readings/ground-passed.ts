@@ -3,11 +3,12 @@ import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import { clearlyBeyond } from "../beyond";
 import { OFF_THE_GROUND } from "../foot-state";
+import type { GroundMark } from "../seen-mark";
 import type { Step } from "../step";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { drawnBetween } from "./drawn-step";
-import { groundBetween } from "./ground-between";
+import { groundBetween, type SeenOn } from "./ground-between";
 
 /** A step as the ground has it and as it is drawn. Leg lengths. */
 export interface GroundPassed {
@@ -48,13 +49,17 @@ function passedIn(study: Study, step: Step): readonly StepPassed[] {
   const ground =
     from === null || to === null
       ? null
-      : groundBetween(study, { ...from, panel: contact }, { ...to, panel: next });
+      : groundBetween(study, seenOn(contact, from), seenOn(next, to));
   const drawn = drawnBetween(study, next, lands);
   if (ground === null || drawn === null || !(drawn.length > 0)) {
     return [{ step, next, passed: null }];
   }
   const plusMinus = rootSumSquare(ground.plusMinus, drawn.plusMinus);
   return [{ step, next, passed: { ground: ground.value, drawn: drawn.length, plusMinus } }];
+}
+
+function seenOn(panel: WalkPanel, { x, plusMinus }: GroundMark): SeenOn {
+  return { panel, x, plusMinus };
 }
 
 /** Whether the rear foot is off the ground already where the other lands, by its ball. */
