@@ -1,5 +1,5 @@
-import type { Fix, Remark, Walk } from "../../lib/gait";
-import { type Sheet, walkOf } from "../../lib/sheet";
+import { type Fix, type Remark, toldAs, type Walk } from "../../lib/gait";
+import { measuredWalkOf, type Sheet } from "../../lib/sheet";
 import { readerAtHand } from "../_room";
 
 /** What was worked out for a sheet, for as long as somebody holds it. */
@@ -10,17 +10,27 @@ interface Found {
 
 const foundIn = new WeakMap<Sheet, Found>();
 
+/** The walk of a sheet, the same for as long as somebody holds the sheet. */
+export function walkFound(sheet: Sheet): Walk {
+  return found(sheet).walk;
+}
+
+function found(sheet: Sheet): Found {
+  const known = foundIn.get(sheet) ?? { walk: measuredWalkOf(sheet), fixes: new Map() };
+  foundIn.set(sheet, known);
+  return known;
+}
+
 /** A remark's fix on a sheet as it is, worked out once; null where none is known. */
 export function fixOf(sheet: Sheet, remark: Remark): Fix | null {
-  const found = foundIn.get(sheet) ?? { walk: walkOf(sheet), fixes: new Map() };
-  foundIn.set(sheet, found);
-  const key = `${remark.yardstick} ${remarkName(remark)}`;
-  const known = found.fixes.get(key);
+  const { walk, fixes } = found(sheet);
+  const key = `${remark.yardstick} ${toldAs(remark)}`;
+  const known = fixes.get(key);
   if (known !== undefined) return known;
   const reader = readerAtHand();
   if (reader === null) throw new Error("a remark is there only once the walk was read");
-  const fix = reader.fixFor(found.walk, remark);
-  found.fixes.set(key, fix);
+  const fix = reader.fixFor(walk, remark);
+  fixes.set(key, fix);
   return fix;
 }
 

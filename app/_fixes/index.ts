@@ -8,3 +8,4 @@ export { RedrawLayer } from "./redraw-layer";
 export { RedrawList } from "./redraw-list";
 export { RedrawSign } from "./redraw-sign";
 export { useFixGhosts } from "./use-fix-ghosts";
+export { useTogether } from "./use-together";

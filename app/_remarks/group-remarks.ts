@@ -4,6 +4,8 @@ import type { Remark } from "../../lib/gait";
 export interface RankedRemark {
   readonly remark: Remark;
   readonly rank: number;
+  /** What is also read from its cause, by rank: it stands folded under it. */
+  readonly also: readonly RankedRemark[];
 }
 
 /** The remarks that are seen at one panel; `panel` is null for those that name none. */
@@ -30,11 +32,10 @@ export function groupRemarks(ranked: readonly RankedRemark[]): readonly RemarkGr
 }
 
 /** What is read out, and what is folded away because nobody will see it. */
-export function splitTidy(remarks: readonly Remark[]): {
+export function splitTidy(ranked: readonly RankedRemark[]): {
   readonly seen: readonly RankedRemark[];
   readonly tidy: readonly RankedRemark[];
 } {
-  const ranked = remarks.map((remark, rank) => ({ remark, rank }));
   return {
     seen: ranked.filter(({ remark }) => remark.level !== "tidy"),
     tidy: ranked.filter(({ remark }) => remark.level === "tidy"),

@@ -1,10 +1,11 @@
 "use client";
 import { type ComponentType, type ReactNode, useId, useRef } from "react";
-import type { Review } from "../../lib/gait";
+import type { Review, ToldTogether } from "../../lib/gait";
 import type { Sheet } from "../../lib/sheet";
 import { useReader, useReview, useSheet, useSkipped } from "../_room";
 import { remarks as words } from "../_words";
 import { CalmWords } from "./calm-words";
+import { foldUnder } from "./fold-under";
 import { splitTidy } from "./group-remarks";
 import styles from "./margin.module.css";
 import { marginMood } from "./margin-mood";
@@ -21,12 +22,14 @@ export interface MarginProps {
   readonly onHelp: () => void;
   /** What can be done about a remark, beside showing where it is. */
   readonly Acts: ComponentType<RemarkActsProps>;
+  /** Which remarks are of one cause, as far as that was found. */
+  readonly together: readonly ToldTogether[];
   /** What stands between the remarks and the questions that are still open. */
   readonly children?: ReactNode;
 }
 
 /** The right column: what will show, what cannot be told, and the readings of the panel in hand. */
-export function Margin({ onHelp, Acts, children }: MarginProps) {
+export function Margin({ onHelp, Acts, together, children }: MarginProps) {
   const review = useReview();
   const unread = useIsUnread() ? "unread" : "reading";
   const toRedraw = useSheet(countToRedraw);
@@ -35,7 +38,7 @@ export function Margin({ onHelp, Acts, children }: MarginProps) {
   const headingId = useId();
   const heading = useRef<HTMLHeadingElement>(null);
   const { remarks, kept, quieted, cannotTell, yardstick } = review ?? NOTHING;
-  const { seen, tidy } = splitTidy(remarks);
+  const { seen, tidy } = splitTidy(foldUnder(remarks, together));
   return (
     <section className={styles.margin} aria-labelledby={headingId}>
       <header className={styles.head}>

@@ -1,10 +1,11 @@
 "use client";
-import { type ComponentType, useState } from "react";
+import { type ComponentType, useEffect, useRef, useState } from "react";
 import type { Remark } from "../../lib/gait";
 import { Button } from "../_controls";
 import { useReview } from "../_room";
 import { remarks as words } from "../_words";
 import { useWorkspace } from "../_workspace";
+import folds from "./also-read.module.css";
 import type { RankedRemark } from "./group-remarks";
 import { keepTogether } from "./keep-together";
 import { LevelSign } from "./level-sign";
@@ -57,6 +58,7 @@ export function RemarkCard({ title, remarks, Acts }: RemarkCardProps) {
         <Acts remark={remark} pointed={pointed} onPointOut={pointOut} />
         <WhyThisNumber remark={remark} />
       </div>
+      <AlsoRead also={remarks.flatMap(({ also }) => also)} Acts={Acts} />
     </article>
   );
 }
@@ -106,6 +108,33 @@ function When({ frames }: Pick<Remark, "frames">) {
       </span>
       <span className="heard">{words.framesHeard(first, last)}</span>
     </>
+  );
+}
+
+interface AlsoReadProps extends Pick<RemarkCardProps, "Acts"> {
+  readonly also: readonly RankedRemark[];
+}
+
+/** What goes too when the remark is settled, folded; it opens when one of it is pointed out. */
+function AlsoRead({ also, Acts }: AlsoReadProps) {
+  const fold = useRef<HTMLDetailsElement>(null);
+  const within = useWorkspace(({ remark }) => also.some(({ rank }) => rank === remark));
+  useEffect(() => {
+    if (within && fold.current !== null) fold.current.open = true;
+  }, [within]);
+  if (also.length === 0) return null;
+  return (
+    <details ref={fold} className={folds.also}>
+      <summary>{words.alsoRead(also.map(({ remark }) => remark.title))}</summary>
+      <p>{words.alsoSettled(also.length)}</p>
+      <ul>
+        {also.map((one) => (
+          <li key={one.rank}>
+            <RemarkCard title={one.remark.title} remarks={[one]} Acts={Acts} />
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

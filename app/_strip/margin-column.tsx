@@ -1,6 +1,6 @@
 "use client";
 import { useEffect } from "react";
-import { RedrawList } from "../_fixes";
+import { RedrawList, useTogether } from "../_fixes";
 import { KeptList } from "../_purpose";
 import { Margin } from "../_remarks";
 import { strip } from "../_words";
@@ -23,7 +23,7 @@ export function MarginColumn({ onHelp }: { readonly onHelp: () => void }) {
   }, [openMargin]);
   return (
     <aside id="margin" className={styles.margin} aria-label={strip.margin}>
-      <Margin onHelp={onHelp} Acts={RemarkActs}>
+      <Margin onHelp={onHelp} Acts={RemarkActs} together={useTogether()}>
         <RedrawList />
         <KeptList />
       </Margin>

@@ -63,8 +63,9 @@ export function act(event: KeyboardEvent, hands: Hands): boolean {
   if (event.ctrlKey || event.metaKey) return undoOrRedo(event, hands);
   if (event.altKey) return slide(event, hands);
   if (event.shiftKey && event.key in PANS) return pan(event);
-  // A focused button keeps space and Enter; everything else is the board's.
-  const onControl = (event.target as Element | null)?.closest("button, a, [role=slider]") !== null;
+  // A focused button or fold keeps space and Enter; everything else is the board's.
+  const onControl =
+    (event.target as Element | null)?.closest("button, a, summary, [role=slider]") !== null;
   if (onControl && (event.key === " " || event.key === "Enter")) return false;
   const deed =
     LOOKING[event.key.toLowerCase()] ??

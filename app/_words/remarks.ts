@@ -65,6 +65,13 @@ export const remarks = {
     `Measured ${value}, held against ${expected} by the yardstick ${yardstick}.`,
   ofALeg: (percent: string) => `${percent} % of a leg`,
   moreRemarks: (count: number) => plural(count, "more remark", "more remarks"),
+  /** "Also read from this: hips sink twice; hips stand unevenly at the up". */
+  alsoRead: (titles: readonly string[]) =>
+    `Also read from this: ${[...new Set(titles.map((title) => title.charAt(0).toLowerCase() + title.slice(1)))].join("; ")}`,
+  alsoSettled: (count: number) =>
+    count === 1
+      ? "The fix of the remark above settles it, too."
+      : "The fix of the remark above settles them, too.",
   tidyFolded: (count: number) => plural(count, "detail to tidy", "details to tidy"),
 
   untold: (count: number) => plural(count, "question is still open", "questions are still open"),

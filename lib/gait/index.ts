@@ -82,6 +82,8 @@ export type { StrideReading, Symmetry } from "./stride-readings";
 export { symmetryAngle } from "./symmetry-angle";
 export { symmetryIndex } from "./symmetry-index";
 export { type Pace, type Tempo, tempo } from "./tempo";
+export { toldAs } from "./told-as";
+export { type FixOf, findingCauses, type ToldTogether, toldTogether } from "./told-together";
 export {
   COMMON_YARDSTICKS,
   type CommonYardstick,

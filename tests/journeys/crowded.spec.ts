@@ -57,6 +57,8 @@ test("a remark that the hand or the focus passes is drawn whole on its panel, an
   const drawn = paper.locator('[data-pointed="true"]');
   await expect(drawn).toHaveCount(0);
   await expect(paper.locator('[data-number="true"]')).not.toHaveCount(0);
+  // What is of one cause has been folded together by then, and moves no more.
+  await expect(margin(page).locator("summary", { hasText: "Also read from" })).not.toHaveCount(0);
 
   await more(page).click();
   const slip = places(page, "Left foot slips");

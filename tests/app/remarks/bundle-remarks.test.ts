@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { bundleRemarks, foldBundles } from "../../../app/_remarks/bundle-remarks";
+import { foldUnder } from "../../../app/_remarks/fold-under";
 import type { CheckId, Level, Remark } from "../../../lib/gait";
 
 /** A remark that is seen at one panel. */
@@ -9,7 +10,7 @@ const remark = (title: string, level: Level = "shows", check: CheckId = "slide")
   measured: { value: 0.1, plusMinus: 0, unit: "leg" },
   expected: { value: 0.05, plusMinus: 0, unit: "leg" },
 });
-const ranked = (...remarks: Remark[]) => remarks.map((one, rank) => ({ remark: one, rank }));
+const ranked = (...remarks: Remark[]) => foldUnder(remarks, []);
 const read = (...remarks: Remark[]) =>
   bundleRemarks(ranked(...remarks)).map(({ title, remarks: places }) => [
     title,

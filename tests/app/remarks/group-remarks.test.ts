@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { foldUnder } from "../../../app/_remarks/fold-under";
 import { groupRemarks, splitTidy } from "../../../app/_remarks/group-remarks";
 import { reviewWalk } from "../../../lib/gait";
 import { push, raise, walk } from "../../support/walk";
@@ -16,7 +17,7 @@ const faulty = () => {
 describe("grouping remarks", () => {
   it("keeps every remark, each in the group of its last panel", () => {
     const { remarks } = faulty();
-    const groups = groupRemarks(splitTidy(remarks).seen);
+    const groups = groupRemarks(splitTidy(foldUnder(remarks, [])).seen);
     const seen = remarks.filter(({ level }) => level !== "tidy");
     expect(groups.flatMap((group) => group.remarks).length).toBe(seen.length);
     for (const { panel, remarks: members } of groups) {
@@ -26,7 +27,7 @@ describe("grouping remarks", () => {
 
   it("has one group a panel, the gravest panel first", () => {
     const { remarks } = faulty();
-    const groups = groupRemarks(splitTidy(remarks).seen);
+    const groups = groupRemarks(splitTidy(foldUnder(remarks, [])).seen);
     const panels = groups.map((group) => group.panel);
     expect(new Set(panels).size).toBe(panels.length);
     expect(panels).toContain("right passing");
@@ -36,7 +37,7 @@ describe("grouping remarks", () => {
 
   it("ranks within a group and knows each remark's place in the review", () => {
     const { remarks } = faulty();
-    for (const group of groupRemarks(splitTidy(remarks).seen)) {
+    for (const group of groupRemarks(splitTidy(foldUnder(remarks, [])).seen)) {
       const ranks = group.remarks.map(({ rank }) => rank);
       expect(ranks).toEqual(ranks.toSorted((a, b) => a - b));
       for (const { remark, rank } of group.remarks) expect(remarks[rank]).toBe(remark);
@@ -47,7 +48,7 @@ describe("grouping remarks", () => {
     const [first, ...others] = faulty().remarks;
     if (first === undefined) throw new Error("the faulty walk draws remarks");
     const tidied = [first, ...others.map((remark) => ({ ...remark, level: "tidy" as const }))];
-    const { seen, tidy } = splitTidy(tidied);
+    const { seen, tidy } = splitTidy(foldUnder(tidied, []));
     expect(seen.map(({ rank }) => rank)).toEqual([0]);
     expect(tidy.map(({ rank }) => rank)).toEqual(others.map((_, index) => index + 1));
   });

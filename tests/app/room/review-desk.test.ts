@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { Reader } from "../../../app/_room/fetch-reader";
 import { openReviewDesk } from "../../../app/_room/review-desk";
-import { fixFor, reviewWalk } from "../../../lib/gait";
+import { findingCauses, fixFor, reviewWalk } from "../../../lib/gait";
 import { openCritiqueView, openSheetView, removePanel } from "../../../lib/sheet";
 import { peers } from "../../support/peers";
 
@@ -15,7 +15,7 @@ function lineToReader() {
       new Promise<Reader>((arrive, fail) => {
         waiting.push({
           letIn() {
-            atHand = { fixFor, reviewWalk };
+            atHand = { findingCauses, fixFor, reviewWalk };
             arrive(atHand);
           },
           turnAway: () => fail(new Error("the line is down")),
