@@ -1,6 +1,6 @@
 import { type Fix, type Remark, toldAs, type Walk } from "../../lib/gait";
 import { measuredWalkOf, type Sheet } from "../../lib/sheet";
-import { readerAtHand } from "../_room";
+import { readerInUse } from "../_room";
 
 /** What was worked out for a sheet, for as long as somebody holds it. */
 interface Found {
@@ -27,9 +27,7 @@ export function fixOf(sheet: Sheet, remark: Remark): Fix | null {
   const key = `${remark.yardstick} ${toldAs(remark)}`;
   const known = fixes.get(key);
   if (known !== undefined) return known;
-  const reader = readerAtHand();
-  if (reader === null) throw new Error("a remark is there only once the walk was read");
-  const fix = reader.fixFor(walk, remark);
+  const fix = readerInUse().fixFor(walk, remark);
   fixes.set(key, fix);
   return fix;
 }

@@ -1,7 +1,7 @@
 "use client";
 import { useEffect, useState } from "react";
 import { type Review, type ToldTogether, toldAs, type Walk } from "../../lib/gait";
-import { readerAtHand, useRoom } from "../_room";
+import { readerInUse, useRoom } from "../_room";
 import { fixOf, walkFound } from "./fix-of";
 
 /** Remarks are told together once nothing has changed for so long; until then as they were told before. */
@@ -19,11 +19,11 @@ export function useTogether(): readonly ToldTogether[] {
     let last: Asked | null = null;
     const begin = () => {
       const now = sheet.getSnapshot();
-      const [reader, read] = [readerAtHand(), review.get()];
-      if (reader === null || read === null) return; // it is begun when the sheet was read
+      const read = review.get();
+      if (read === null) return; // it is begun when the sheet was read
       const asked = { walk: walkFound(now), review: read };
       if (last !== null && isSame(last, asked)) return;
-      const work = reader.findingCauses(asked.walk, read, (remark) => fixOf(now, remark));
+      const work = readerInUse().findingCauses(asked.walk, read, (remark) => fixOf(now, remark));
       const go = () => {
         if (review.held.get()) return again();
         const { done, value } = work.next();

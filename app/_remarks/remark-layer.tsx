@@ -1,10 +1,10 @@
 "use client";
 import { memo } from "react";
 import { PANEL } from "../../lib/body";
-import { type Face, layOutRemarks, measureShipped, shapeOn, WHOLE_VIEW } from "../../lib/export";
+import { type Face, WHOLE_VIEW } from "../../lib/export";
 import { placeOf, type Remark, type Review } from "../../lib/gait";
 import { type Panel, type Sheet, walkOf } from "../../lib/sheet";
-import { useReview, useSheet } from "../_room";
+import { readerInUse, useReview, useSheet } from "../_room";
 import { type LayerProps, useWorkspace } from "../_workspace";
 import { labelWords } from "./label-words";
 import styles from "./layer.module.css";
@@ -70,6 +70,7 @@ const CORNER_PX = { width: 34, height: 32 } as const;
 
 /** The gravest are drawn whole, the others as numbers; the one that is pointed at alone is. */
 function Found({ review, found, pointed, panel, view, width }: FoundProps) {
+  const { layOutRemarks, measureShipped, shapeOn } = readerInUse();
   const sheet = useSheet(whole);
   const numbers = remarkNumbers(review);
   const pixel = PANEL.width / width;

@@ -1,4 +1,4 @@
-export { readerAtHand } from "./fetch-reader";
+export { readerInUse } from "./fetch-reader";
 export type { InkState } from "./ink-state";
 export { keepSheetOpen } from "./keep-sheet-open";
 export { openOwnDrawer } from "./local/own-drawer";

@@ -6,9 +6,7 @@ import { drawStroke } from "./draw-stroke";
 import { PALETTE } from "./palette";
 import { type Box, traceBox, traceLine } from "./shapes";
 import type { Surface } from "./surface";
-
-/** The whole of a view, in panel units. */
-export const WHOLE_VIEW: Box = { x: 0, y: 0, width: PANEL.width, height: PANEL.height };
+import { WHOLE_VIEW } from "./whole-view";
 
 /** What is drawn of a panel's view, and on what. */
 export interface PanelDrawing {

@@ -1,3 +1,4 @@
+export { amountOf } from "./amount-of";
 export { dayWords } from "./day-words";
 export { drawCell } from "./draw-cell";
 export { drawGaps } from "./draw-gaps";
@@ -12,7 +13,6 @@ export {
   drawPaper,
   hipsMiddle,
   type PanelDrawing,
-  WHOLE_VIEW,
 } from "./draw-panel";
 export { drawRemarks, type PointedRemark, type RemarksOnPanel } from "./draw-remarks";
 export { drawRuler, drawStem } from "./draw-ruler";
@@ -21,8 +21,8 @@ export { drawStroke, fillOutline } from "./draw-stroke";
 export { embedFonts, type FontFace } from "./embed-fonts";
 export { groundUnder } from "./ground-under";
 export { type HipRemarks, type Hitch, hipRemarks } from "./hip-remarks";
+export { LABEL } from "./label-size";
 export {
-  LABEL,
   type LabelWords,
   type LaidRemark,
   layOutRemarks,
@@ -37,7 +37,7 @@ export { type Orientation, PAPER_NAMES, PAPERS, type PaperName } from "./paper";
 export { placeLabel } from "./place-label";
 export type { Line, Path, RemarkShape, ShapeOn, ShapePanel } from "./point-at/shape";
 export { type KeyedRemark, keyRemarks, remarksOn } from "./remark-keys";
-export { amountOf, remarkShape } from "./remark-shape";
+export { remarkShape } from "./remark-shape";
 export { type Ruler, rulerX, spread } from "./ruler";
 export { type ShapePaper, shapeOn } from "./shape-on";
 export {
@@ -68,3 +68,4 @@ export {
   missingLetters,
 } from "./typeface";
 export { WEIGHTS, type Weight } from "./weight";
+export { WHOLE_VIEW } from "./whole-view";

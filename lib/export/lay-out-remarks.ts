@@ -1,5 +1,6 @@
 import { bonesOf } from "../body";
 import type { Remark } from "../gait";
+import { LABEL } from "./label-size";
 import { LETTER_HEIGHT, lettersApart } from "./letters-apart";
 import { placeLabel, touch } from "./place-label";
 import type { Path, RemarkShape, ShapeOn } from "./point-at/shape";
@@ -43,9 +44,6 @@ export const RING_PX = 6;
 
 /** A letter at its joint, pixels. */
 export const LETTER_PX = 13;
-
-/** Pixels about a label's words, and the level's sign before a number. */
-export const LABEL = { aside: 2, height: 1.18, sign: 13 } as const;
 
 /**
  * Lays out what points at the remarks of one view: the gravest are drawn whole, the others as small signs

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { Reader } from "../../../app/_room/fetch-reader";
+import * as reader from "../../../app/_room/reader";
 import { openReviewDesk } from "../../../app/_room/review-desk";
-import { findingCauses, fixFor, reviewWalk } from "../../../lib/gait";
 import { openCritiqueView, openSheetView, removePanel } from "../../../lib/sheet";
 import { peers } from "../../support/peers";
 
@@ -15,8 +15,8 @@ function lineToReader() {
       new Promise<Reader>((arrive, fail) => {
         waiting.push({
           letIn() {
-            atHand = { findingCauses, fixFor, reviewWalk };
-            arrive(atHand);
+            atHand = reader;
+            arrive(reader);
           },
           turnAway: () => fail(new Error("the line is down")),
         });
