@@ -60,7 +60,7 @@ export function byPattern(
   if (pattern.kind === "cannot-tell") return [cannotTell(about, pattern.needs)];
   if (study.steps.length === 0) return [cannotTell(about, NEEDS_A_STEP)];
   const work = workOf(check, traits);
-  return gathered(study.steps, (step) => study.onceWithNext(step, work));
+  return gathered(study.inStepsWithNext(work), (told) => told);
 }
 
 type Work = (study: Study, step: Step) => readonly Finding[];

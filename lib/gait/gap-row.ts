@@ -60,8 +60,8 @@ function expectedUpTo(expected: Expected | undefined, to: WalkPanel): number | n
 /** Expected frames by the panel that they begin with, for those of a step in the yardstick's order. */
 function expectedBetween(study: Study): ReadonlyMap<WalkPanel, Expected> {
   const all = new Map<WalkPanel, Expected>();
-  for (const step of study.steps) {
-    for (const one of study.onceIn(step, expectedInStep)) all.set(one.from, one);
+  for (const inStep of study.inSteps(expectedInStep)) {
+    for (const one of inStep) all.set(one.from, one);
   }
   return all;
 }

@@ -36,14 +36,11 @@ export function legRows(study: Study, view: View): readonly LegRow[] {
   // On the spot nothing tells where over the ground a stand is, so it is only seen from ahead.
   const panels = view === "side" ? walkingPanels(study.walk.panels) : study.walk.panels;
   for (const joints of JOINTS[view]) {
-    const rows: LegRow[] = [];
-    for (const panel of panels) {
-      const row =
-        view === "side"
-          ? study.once(panel, legsBeside, joints, placeOf(panel, study.walk))
-          : study.once(panel, legsAhead, joints);
-      if (row !== null) rows.push(row);
-    }
+    const all =
+      view === "side"
+        ? panels.map((panel) => study.once(panel, legsBeside, joints, placeOf(panel, study.walk)))
+        : study.inPanels(legsAhead, joints);
+    const rows = all.filter((row) => row !== null);
     if (rows.length > 1) return rows;
   }
   return [];
@@ -95,10 +92,13 @@ function placed(
 }
 
 function aboutMiddle(pairs: LegRow["pairs"]): LegRow["pairs"] {
-  const all = [...pairs.values()].flat();
-  const middle = all.reduce((sum, { along }) => sum + along, 0) / all.length;
+  let sum = 0;
+  for (const [left, right] of pairs.values()) sum = sum + left.along + right.along;
+  const middle = sum / (2 * pairs.size);
   const moved = (place: Place): Place => ({ ...place, along: place.along - middle });
-  return new Map([...pairs].map(([joint, [left, right]]) => [joint, [moved(left), moved(right)]]));
+  const about = new Map<LimbJoint, readonly [Place, Place]>();
+  for (const [joint, [left, right]] of pairs) about.set(joint, [moved(left), moved(right)]);
+  return about;
 }
 
 /** From one row to the next: what exchanging the sides of one of them would add to the marks' ways. */

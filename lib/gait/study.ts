@@ -6,6 +6,7 @@ import { type HipHeight, hipHeight } from "./hip-height";
 import { asBefore, memoryBy } from "./memory";
 import { type Against, type Pattern, patternOf } from "./pattern";
 import { placesWithin } from "./places/places-of";
+import { rowMemory } from "./row-memory";
 import { type GroundMark, seenMark } from "./seen-mark";
 import { findSteps, type Step } from "./step";
 import { type StepKeys, stepKeys, termsOf } from "./step-keys";
@@ -60,6 +61,21 @@ export interface Study {
     work: Work<Step, By, Told>,
     ...by: By
   ): Told;
+  /** The same as `once` of every panel, in their order. */
+  inPanels<Told, By extends readonly unknown[]>(
+    work: Work<WalkPanel, By, Told>,
+    ...by: By
+  ): readonly Told[];
+  /** The same as `onceIn` of every step, in their order. */
+  inSteps<Told, By extends readonly unknown[]>(
+    work: Work<Step, By, Told>,
+    ...by: By
+  ): readonly Told[];
+  /** The same as `onceWithNext` of every step. */
+  inStepsWithNext<Told, By extends readonly unknown[]>(
+    work: Work<Step, By, Told>,
+    ...by: By
+  ): readonly Told[];
 }
 
 /** One question about a walk: a pure function of its study. */
@@ -125,7 +141,8 @@ function readWalk(walk: Walk, yardstick: Yardstick): Draft {
   const measure: Measure = { leg, stand };
   const terms = [yardstick, ...termsOf(walk, leg)];
   const [first] = walk.panels;
-  const memory = memoryBy(first === undefined ? terms : asBefore(first, terms));
+  const known = first === undefined ? terms : asBefore(first, terms);
+  const [memory, rows] = [memoryBy(known), rowMemory(first, known)];
   let keys: StepKeys | null = null;
   const keysOf = () => {
     keys ??= stepKeys(study);
@@ -138,6 +155,17 @@ function readWalk(walk: Walk, yardstick: Yardstick): Draft {
     const mark = seenMark(facts.whole, joint, leg);
     facts.seen.set(joint, mark);
     return mark;
+  };
+  const ofSteps = <Told, By extends readonly unknown[]>(
+    keyOf: (step: Step) => readonly unknown[],
+    work: Work<Step, By, Told>,
+    by: By,
+  ): readonly Told[] => {
+    const keys = study.steps.map(keyOf);
+    const others = by.map(keysOf().ofOther);
+    return rows.of(work, others, keys, (at) =>
+      ofStep(keys[at] as readonly unknown[], study.steps[at] as Step, work, by),
+    );
   };
   const ofStep = <Told, By extends readonly unknown[]>(
     key: readonly unknown[],
@@ -187,6 +215,16 @@ function readWalk(walk: Walk, yardstick: Yardstick): Draft {
       ...by: By
     ) {
       return ofStep(keysOf().withNext(step), step, work, by);
+    },
+    inPanels<Told, By extends readonly unknown[]>(work: Work<WalkPanel, By, Told>, ...by: By) {
+      const { panels } = walk;
+      return rows.of(work, by, panels, (at) => study.once(panels[at] as WalkPanel, work, ...by));
+    },
+    inSteps<Told, By extends readonly unknown[]>(work: Work<Step, By, Told>, ...by: By) {
+      return ofSteps(keysOf().ofStep, work, by);
+    },
+    inStepsWithNext<Told, By extends readonly unknown[]>(work: Work<Step, By, Told>, ...by: By) {
+      return ofSteps(keysOf().withNext, work, by);
     },
   };
   return study;

@@ -32,7 +32,7 @@ export function clearance(study: Study): readonly Finding[] {
   if (steps.length === 0) {
     return [cannotTell({ check: "clearance", side: null, panels: [] }, NEEDS_A_STEP)];
   }
-  return steps.map((step) => study.onceIn(step, judge));
+  return study.inSteps(judge);
 }
 
 /** A pose of the swing, and the point whose height is told. */

@@ -19,7 +19,7 @@ import { cannotTell, NEEDS_A_SIDE, sound } from "./answers";
  * Source:  beside the limit
  */
 export function float(study: Study): readonly Finding[] {
-  return gathered(study.walk.panels, (panel) => study.once(panel, inPanel));
+  return gathered(study.inPanels(inPanel), (told) => told);
 }
 
 function inPanel(study: Study, panel: WalkPanel): Finding[] {

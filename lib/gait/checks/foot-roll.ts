@@ -32,7 +32,7 @@ export function footRoll(study: Study): readonly Finding[] {
   if (steps.length === 0) {
     return [cannotTell({ check: "foot-roll", side: null, panels: [] }, NEEDS_A_STEP)];
   }
-  return gathered(steps, (step) => study.onceIn(step, judge));
+  return gathered(study.inSteps(judge), (told) => told);
 }
 
 function judge(study: Study, step: Step): Finding[] {

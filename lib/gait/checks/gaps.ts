@@ -21,10 +21,7 @@ export const gaps: Check = (study): readonly Finding[] => {
   if (study.pattern !== null) return byPattern(study, study.pattern, "gaps", TIME_TRAITS);
   if (study.steps.length === 0) return [NO_STEP];
   const inStep = study.common === "trade" ? spacing : passingShare;
-  return [
-    ...study.steps.map((step) => study.onceIn(step, inStep)),
-    ...(isQuiet(kind, "gaps:sides") ? [] : sidesGap(study)),
-  ];
+  return [...study.inSteps(inStep), ...(isQuiet(kind, "gaps:sides") ? [] : sidesGap(study))];
 };
 
 const NO_STEP: CannotTell = {

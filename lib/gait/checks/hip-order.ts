@@ -35,7 +35,7 @@ export function hipOrder(study: Study): readonly Finding[] {
   if (isQuiet(walk.kind, "hip-order", study.yardstick)) return [];
   if (study.pattern !== null) return byPattern(study, study.pattern, "hip-order", HIP_TRAITS);
   if (steps.length === 0) return [cannotTell(null, [], "a contact and the poses that follow it")];
-  const read = steps.map((step) => study.onceIn(step, risesIn));
+  const read = study.inSteps(risesIn);
   const rules = rulesOf(study);
   return gathered(steps, (step, at) => {
     const others = read.filter(({ side }) => side !== null && side !== step.weightOn);

@@ -33,7 +33,7 @@ export function hipRange(study: Study): readonly Finding[] {
   if (study.pattern !== null) return byPattern(study, study.pattern, "hip-range", RANGE_TRAITS);
   const about = { check: "hip-range", side: null, panels: [] } as const;
   if (study.steps.length === 0) return [cannotTell(about, NEEDS_A_STEP)];
-  return gathered(study.steps, (step) => study.onceIn(step, judge));
+  return gathered(study.inSteps(judge), (told) => told);
 }
 
 function judge(study: Study, step: Step): Finding[] {

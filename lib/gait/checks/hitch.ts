@@ -40,8 +40,9 @@ export function hitch(study: Study): readonly Finding[] {
     return [cannotTell({ check: "hitch", side: null, panels: [] }, NEEDS_A_STEP)];
   }
   const walking = walkingPanels(walk.panels);
-  return gathered(steps, (step) => {
-    const found = study.onceIn(step, judge);
+  const inSteps = study.inSteps(judge);
+  return gathered(steps, (step, at) => {
+    const found = inSteps[at] as readonly Finding[];
     if (found.some(({ kind }) => kind === "cannot-tell")) return found;
     const sharp = sharpArc(study, step, walking);
     return sharp === null ? found : [...found.filter(({ kind }) => kind === "remark"), sharp];

@@ -30,7 +30,7 @@ export function knee(study: Study): readonly Finding[] {
   if (isQuiet(walk.kind, "knee")) return [];
   const about = { check: "knee", side: null, panels: [] } as const;
   if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
-  const bent = walk.panels.map((panel) => study.once(panel, inPanel));
+  const bent = study.inPanels(inPanel);
   return gathered(SIDES, (side) => judge(side, bent));
 }
 

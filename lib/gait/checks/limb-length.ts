@@ -43,10 +43,10 @@ interface Seen {
  * Source:  beside each limit, in `methods/limb-length`
  */
 export function limbLength(study: Study): readonly Finding[] {
-  const { leg, walk } = study;
+  const { leg } = study;
   const about = { check: "limb-length", side: null, panels: [] } as const;
   if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
-  const judged = walk.panels.map((panel) => study.once(panel, judge, trueLengths(study)));
+  const judged = study.inPanels(judge, trueLengths(study));
   const remarks = [
     ...gathered(judged, ({ single }) => single),
     ...gathered(judged, (one) => one.pairs),

@@ -29,7 +29,7 @@ export function opposition(study: Study): readonly Finding[] {
   if (steps.length === 0) {
     return [cannotTell({ check: "opposition", side: null, panels: [] }, NEEDS_A_STEP)];
   }
-  return steps.map((step) => study.onceIn(step, judge));
+  return study.inSteps(judge);
 }
 
 function judge(study: Study, { contact, weightOn }: Step): Finding {

@@ -27,11 +27,11 @@ const VAGUE_BEYOND = 0.1;
  * Source:  beside the limit, in `methods/reach`
  */
 export function reach(study: Study): readonly Finding[] {
-  const { leg, walk } = study;
+  const { leg } = study;
   const about = { check: "reach", side: null, panels: [] } as const;
   if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
   const own = trueLengths(study);
-  const reached = walk.panels.map((panel) => study.once(panel, inPanel, own));
+  const reached = study.inPanels(inPanel, own);
   return gathered(SIDES, (side) => judge(side, reached));
 }
 

@@ -18,7 +18,7 @@ import { cannotTell, sound } from "./answers";
  * Source:  beside the limit
  */
 export function sink(study: Study): readonly Finding[] {
-  return gathered(study.walk.panels, (panel) => study.once(panel, inPanel));
+  return gathered(study.inPanels(inPanel), (told) => told);
 }
 
 function inPanel(study: Study, panel: WalkPanel): Finding[] {

@@ -30,7 +30,7 @@ export function slide(study: Study): readonly Finding[] {
   const { ground, panels } = study.walk;
   // Solved places that a hand has set some of may tie a foot to any other.
   const tied = ground === "solved" && panels.some(({ place }) => place !== null) ? study : null;
-  return gathered(study.steps, (step) => study.onceWithNext(step, inStep, tied));
+  return gathered(study.inStepsWithNext(inStep, tied), (told) => told);
 }
 
 function inStep(study: Study, step: Step, _tied: Study | null): Finding[] {

@@ -45,7 +45,7 @@ export function tempo(study: Study): readonly Finding[] {
   if (steps.length === 0) {
     return [cannotTell({ check: "tempo", side: null, panels: [] }, NEEDS_A_STEP)];
   }
-  return [...gathered(steps, (step) => study.onceWithNext(step, judge)), ...skating(study)];
+  return [...gathered(study.inStepsWithNext(judge), (told) => told), ...skating(study)];
 }
 
 function judge(study: Study, step: Step): Finding[] {

@@ -36,7 +36,7 @@ export function views(study: Study): readonly Finding[] {
   if (isQuiet(walk.kind, "views")) return [];
   const about = { check: "views", side: null, panels: [] } as const;
   if (leg.kind === "cannot-tell") return [cannotTell(about, leg.needs)];
-  const told = walk.panels.map((panel) => study.once(panel, inPanel));
+  const told = study.inPanels(inPanel);
   const read = told.filter((one) => one.worst !== undefined);
   if (read.length === 0) return [cannotTell(about, "a joint marked in both views of a panel")];
   const remarks = gathered(read, (one) => one.remarks);

@@ -34,7 +34,7 @@ export function weightFront(study: Study): readonly Finding[] {
   if (steps.length === 0) {
     return [cannotTell({ check: "weight-front", side: null, panels: [] }, NEEDS_A_STEP)];
   }
-  return gathered(steps, (step) => study.onceIn(step, judge));
+  return gathered(study.inSteps(judge), (told) => told);
 }
 
 function judge(study: Study, step: Step): Finding[] {

@@ -46,7 +46,7 @@ export function weightSide(study: Study): readonly Finding[] {
     const about = { check: "weight-side", side: null, panels: [] } as const;
     return [...standing, cannotTell(about, NEEDS_A_STEP)];
   }
-  return [...standing, ...gathered(steps, (step) => study.onceIn(step, inStep))];
+  return [...standing, ...gathered(study.inSteps(inStep), (told) => told)];
 }
 
 function inStep(study: Study, step: Step): Finding[] {

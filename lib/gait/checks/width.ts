@@ -30,7 +30,7 @@ export function width(study: Study): readonly Finding[] {
   if (steps.length === 0) {
     return [cannotTell({ check: "width", side: null, panels: [] }, NEEDS_A_STEP)];
   }
-  return steps.map((step) => study.onceWithNext(step, judge));
+  return study.inStepsWithNext(judge);
 }
 
 function judge(study: Study, step: Step): Finding {

@@ -36,7 +36,7 @@ export interface StepPassed {
  * Errors:  none
  */
 export function groundPassed(study: Study): readonly StepPassed[] {
-  return gathered(study.steps, (step) => study.onceIn(step, passedIn));
+  return gathered(study.inSteps(passedIn), (told) => told);
 }
 
 function passedIn(study: Study, step: Step): readonly StepPassed[] {
