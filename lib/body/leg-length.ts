@@ -1,6 +1,7 @@
 import { gathered } from "../gathered";
-import { distance, median, rootSumSquare } from "../geometry";
+import { median, rootSumSquare } from "../geometry";
 import { SIDES, type Side } from "./joint";
+import { type Length, limbs, limbTo } from "./leg-limbs";
 import type { PoseMarks, ViewMarks } from "./mark";
 import { markOf } from "./mark-of";
 import { PANEL } from "./panel-space";
@@ -22,11 +23,6 @@ export type LegLength =
       readonly from: "stand" | "panels" | "heels";
     }
   | { readonly kind: "cannot-tell"; readonly needs: string };
-
-interface Length {
-  readonly value: number;
-  readonly plusMinus: number;
-}
 
 /**
  * Leg over thigh + shank. 1 + 0.039/0.491: ankle height 0.039 of stature, thigh + shank 0.491
@@ -130,12 +126,23 @@ function isOneSize({ side, front }: PoseMarks, poses: readonly PoseMarks[]): boo
     const walking = gathered(poses, (pose) => limbs(pose.side, end));
     if (standing.length === 0 || walking.length === 0) continue;
     const stand = meanLeg(standing);
+    if (isNearAll(stand.value, walking)) return true;
     const typical = medianLeg(walking, 1);
     const off = Math.abs(stand.value - typical.value);
     const slack = rootSumSquare(stand.plusMinus, typical.plusMinus);
     return off - slack <= ONE_SIZE_WITHIN * typical.value;
   }
   return true;
+}
+
+/** Whether a leg is of one size with the shortest and the longest of others, and so with what is typical of them. */
+function isNearAll(leg: number, others: readonly Length[]): boolean {
+  let [least, most] = [Number.POSITIVE_INFINITY, 0];
+  for (const { value } of others) {
+    least = Math.min(least, value);
+    most = Math.max(most, value);
+  }
+  return Math.max(Math.abs(leg - least), Math.abs(leg - most)) <= ONE_SIZE_WITHIN * least;
 }
 
 /** Mean of the legs that are marked on a stand, or null when neither is. */
@@ -171,36 +178,4 @@ function soleUnder(marks: ViewMarks, side: Side): { y: number; precision: number
     (lowest, mark) => (mark.y > lowest.y ? mark : lowest),
     soles[0] ?? { y: PANEL.groundY, precision: 0 },
   );
-}
-
-type LegEnd = "ankle" | "heel";
-
-/** The limbs of a view, for as long as somebody holds its marks, which are never changed but replaced. */
-const known = new WeakMap<ViewMarks, Readonly<Record<LegEnd, readonly Length[]>>>();
-
-function limbs(marks: ViewMarks, end: LegEnd): readonly Length[] {
-  const before = known.get(marks);
-  if (before !== undefined) return before[end];
-  const told = { ankle: limbsTo(marks, "ankle"), heel: limbsTo(marks, "heel") };
-  known.set(marks, told);
-  return told[end];
-}
-
-function limbsTo(marks: ViewMarks, end: LegEnd): readonly Length[] {
-  return SIDES.map((side) => limbTo(marks, side, end)).filter((limb) => limb !== null);
-}
-
-/** Hip to knee and knee to the end that was marked. */
-function limbTo(marks: ViewMarks, side: Side, end: LegEnd): Length | null {
-  const hip = markOf(marks, limbJoint(side, "hip"));
-  const knee = markOf(marks, limbJoint(side, "knee"));
-  const last = markOf(marks, limbJoint(side, end));
-  if (hip === null || knee === null || last === null) return null;
-  const value = distance(hip, knee) + distance(knee, last);
-  if (!(value > 0)) return null;
-  // The knee lies in both lengths; on a straight leg its error cancels, so this is on the safe side.
-  return {
-    value,
-    plusMinus: rootSumSquare(hip.precision, knee.precision, knee.precision, last.precision),
-  };
 }

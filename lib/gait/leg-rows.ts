@@ -118,17 +118,19 @@ export function linksOf(study: Study, rows: readonly LegRow[]): Link[] {
   });
 }
 
+/** The link to a row from the one before it, for as long as somebody holds the row. */
+const known = new WeakMap<
+  LegRow,
+  { readonly was: LegRow; readonly apart: number; readonly link: Link }
+>();
+
 function linkBetween(study: Study, was: LegRow, row: LegRow): Link {
-  if (!(was.beside && row.beside)) return study.once(row.panel, linkAhead, was, row);
-  return study.once(row.panel, linkBeside, was, row, study.placesWithin(was.panel, row.panel));
-}
-
-function linkBeside(_: Study, _panel: WalkPanel, from: LegRow, to: LegRow, apart: number): Link {
-  return linkOf(from, to, apart);
-}
-
-function linkAhead(_: Study, _panel: WalkPanel, from: LegRow, to: LegRow): Link {
-  return linkOf(from, to, 0);
+  const apart = was.beside && row.beside ? study.placesWithin(was.panel, row.panel) : 0;
+  const before = known.get(row);
+  if (before?.was === was && Object.is(before.apart, apart)) return before.link;
+  const link = linkOf(was, row, apart);
+  known.set(row, { was, apart, link });
+  return link;
 }
 
 function linkOf(from: LegRow, to: LegRow, apart: number): Link {
