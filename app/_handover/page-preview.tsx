@@ -1,4 +1,5 @@
 "use client";
+import { useRef } from "react";
 import { Button } from "../_controls";
 import { handover } from "../_words";
 import styles from "./handover.module.css";
@@ -9,16 +10,33 @@ export interface PagePreviewProps {
   /** The page shown, counted from 1. */
   readonly number: number;
   readonly onTurn: (number: number) => void;
+  /** A preview that failed is to be tried again. */
+  readonly onAgain: () => void;
 }
 
 /** A page as it will be printed, and the way to the others. */
-export function PagePreview({ preview, number, onTurn }: PagePreviewProps) {
+export function PagePreview({ preview, number, onTurn, onAgain }: PagePreviewProps) {
+  const paper = useRef<HTMLDivElement>(null);
+  const tryAgain = () => {
+    paper.current?.focus(); // the button goes while it is tried
+    onAgain();
+  };
   const count = preview.kind === "failed" ? null : preview.count;
   return (
     <div className={styles.look}>
-      <div className={styles.preview} aria-busy={preview.kind === "drawing"}>
+      <div
+        ref={paper}
+        tabIndex={-1}
+        className={styles.preview}
+        aria-busy={preview.kind === "drawing"}
+      >
         {preview.kind === "drawing" && <p>{handover.drawing}</p>}
-        {preview.kind === "failed" && <p role="alert">{preview.why}</p>}
+        {preview.kind === "failed" && (
+          <div className={styles.failed}>
+            <p role="alert">{preview.why}</p>
+            <Button onClick={tryAgain}>{handover.again}</Button>
+          </div>
+        )}
         {preview.kind === "picture" && (
           <div ref={(place) => place?.replaceChildren(preview.picture)} />
         )}

@@ -18,7 +18,7 @@ export function PrintDialog({ onClose }: { readonly onClose: () => void }) {
   const [format, setFormat] = useState<PrintFormat>("png-3840");
   const [number, setNumber] = useState(1);
   const page = choiceFor(wish);
-  const preview = usePreview(page, number);
+  const { preview, again } = usePreview(page, number);
   const { state, start, stop } = usePrintJob();
   const making = state.kind === "making";
   const count = preview.kind === "failed" ? null : preview.count;
@@ -29,7 +29,7 @@ export function PrintDialog({ onClose }: { readonly onClose: () => void }) {
   return (
     <Dialog title={handover.title} closeLabel={common.close} onClose={onClose} wide>
       <div className={styles.print}>
-        <PagePreview preview={preview} number={number} onTurn={setNumber} />
+        <PagePreview preview={preview} number={number} onTurn={setNumber} onAgain={again} />
         <div className={styles.act}>
           <PagePicker wish={wish} onPick={pick} />
           <FormatPicker format={format} onPick={setFormat} />

@@ -14,12 +14,17 @@ export type Preview =
   | { readonly kind: "picture"; readonly picture: HTMLImageElement; readonly count: number }
   | { readonly kind: "failed"; readonly why: string };
 
-/** One page as it will be printed, by its number from 1; the sheet as it stood when the page was chosen. */
-export function usePreview(page: PageChoice, number: number): Preview {
+/**
+ * One page as it will be printed, by its number from 1; the sheet as it stood when the page was chosen. One that
+ * failed is asked for again with `again`.
+ */
+export function usePreview(page: PageChoice, number: number) {
   const room = useRoom();
+  const [turn, setTurn] = useState(0);
   const [print, setPrint] = useState<Print | null>(null);
   const [preview, setPreview] = useState<Preview>({ kind: "drawing", count: null });
 
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another turn is the same question, asked again
   useEffect(() => {
     const stop = new AbortController();
     setPrint(null);
@@ -34,7 +39,7 @@ export function usePreview(page: PageChoice, number: number): Preview {
       if (!wasStopped(reason)) setPreview({ kind: "failed", why: whyNoPreview(reason) });
     });
     return () => stop.abort();
-  }, [room, page]);
+  }, [room, page, turn]);
 
   useEffect(() => {
     if (print === null) return;
@@ -57,5 +62,5 @@ export function usePreview(page: PageChoice, number: number): Preview {
       loaded?.close();
     };
   }, [print, number]);
-  return preview;
+  return { preview, again: () => setTurn((before) => before + 1) };
 }

@@ -42,6 +42,7 @@ export const handover = {
     names.length === 0
       ? "Stopped. Nothing was saved."
       : `Stopped. ${names.join(", ")} was saved before.`,
+  again: "Try again",
   noPreview: (why: string) => `The preview could not be drawn: ${why}`,
   failed: (why: string) => `No file was made: ${why} The sheet itself is untouched.`,
   why: {

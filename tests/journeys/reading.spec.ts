@@ -64,6 +64,9 @@ test("what cannot be fetched to read the walk is told, and asked for again", asy
     await expect(print.getByRole("alert")).toContainText(
       "the part of the board that reads the walk",
     );
+    await print.getByRole("button", { name: "Try again" }).click();
+    await expect(print.getByRole("alert")).toContainText("Is the line down?");
+    await expectAccessibleDayAndNight(page, "a preview that could not be drawn");
     await print.getByRole("button", { name: "Close" }).click();
   });
   await test.step("asked for in vain, the button stays and keeps the focus", async () => {
