@@ -112,6 +112,11 @@ function edit(board: Board, throws: Dice): readonly [what: string, Board] {
   return [what, EDITS_THERE_ARE[what]?.(board, throws) ?? board];
 }
 
+/** Back to how it was once: the very panels of then. */
+function undo(before: readonly Board[], throws: Dice): readonly [what: string, Board] {
+  return ["undone", throws.of(before)];
+}
+
 function review({ walk, yardstick, against }: Board): Review {
   return { ...reviewWalk(walk, yardstick, [], against) };
 }
@@ -139,15 +144,30 @@ describe("a review that remembers the one before", () => {
         const throws = dice(seed);
         let board: Board = { walk: twoStrides(), yardstick: throws.of(YARDSTICKS), against: {} };
         review(board);
+        const before: Board[] = [board];
         for (let nth = 0; nth < EDITS; nth += 1) {
-          const [what, next] = edit(board, throws);
+          const [what, next] = throws.below(6) === 0 ? undo(before, throws) : edit(board, throws);
           board = next;
+          before.push(board);
           const [told, anew] = [review(board), review(unread(board))];
           if (!isDeepStrictEqual(told, anew)) expect(told, `${what}, edit ${nth}`).toEqual(anew);
         }
       }),
       { numRuns: RUNS, seed: SEED, endOnFailure: true },
     );
+  });
+
+  it("says the same of two walks that share their panels and are looked at by turns", () => {
+    const one = twoStrides();
+    const without = (at: number) => ({ ...one, panels: one.panels.toSpliced(at, 1) });
+    const walks = [one, raise(one, "left passing", 0.05), without(4), without(1)];
+    const boards = walks.flatMap((walk) =>
+      YARDSTICKS.map((yardstick): Board => ({ walk, yardstick, against: {} })),
+    );
+    const anew = boards.map((board) => review(unread(board)));
+    for (const round of [boards, boards.toReversed(), boards]) {
+      for (const board of round) expect(review(board)).toEqual(anew[boards.indexOf(board)]);
+    }
   });
 
   it("keeps the very remarks of panels and steps that nobody touched", () => {
