@@ -1,7 +1,7 @@
 import type { Method } from "../../lib/gait";
 import { remarks, methods as words } from "../_words";
 import { capital } from "./capital";
-import styles from "./methods.module.css";
+import styles from "./contents.module.css";
 
 export interface ContentsProps {
   readonly methods: readonly Method[];

@@ -1,6 +1,6 @@
 import type { Level } from "../../lib/gait";
 import { remarks } from "../_words";
-import styles from "./methods.module.css";
+import styles from "./level-mark.module.css";
 
 export interface LevelMarkProps {
   readonly level: Level;

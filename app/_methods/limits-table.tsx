@@ -1,7 +1,7 @@
 import { type CheckId, type MethodLimit, YARDSTICKS, type Yardstick } from "../../lib/gait";
 import { remarks, methods as words } from "../_words";
 import { LevelMark } from "./level-mark";
-import styles from "./methods.module.css";
+import styles from "./limits.module.css";
 import { tellLimit, tellTrips } from "./tell-limit";
 import { unbroken } from "./unbroken";
 

@@ -1,6 +1,6 @@
 import type { PanelReading } from "../../lib/gait";
 import { remarks as words } from "../_words";
-import styles from "./margin.module.css";
+import styles from "./readings.module.css";
 import { tellPanelReading } from "./tell-reading";
 
 /** One reading: its name, and its value or, calmly, what it still needs. */

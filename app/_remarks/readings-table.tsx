@@ -4,8 +4,9 @@ import { usePanel, useReview } from "../_room";
 import { remarks as words } from "../_words";
 import { useWorkspace } from "../_workspace";
 import { LegNote } from "./leg-note";
-import styles from "./margin.module.css";
+import margin from "./margin.module.css";
 import { ReadingRow } from "./reading-row";
+import styles from "./readings.module.css";
 import { readingsAround, type StepRow, stepRows, strideRows } from "./step-rows";
 
 /** What is looked at first; the rest of a pose is folded. */
@@ -33,19 +34,19 @@ export function ReadingsTable() {
       <h3>
         {panel === undefined ? words.readings.headingNone : words.readings.heading(panel.frame)}
       </h3>
-      {panel === undefined && <p className={styles.quiet}>{words.readings.pick}</p>}
+      {panel === undefined && <p className={margin.quiet}>{words.readings.pick}</p>}
       {panel !== undefined && review === null && (
-        <p className={styles.quiet}>{words.readings.unread}</p>
+        <p className={margin.quiet}>{words.readings.unread}</p>
       )}
       {first.length > 0 && <Rows readings={first} />}
       {more.length > 0 && (
-        <details className={styles.fold}>
+        <details className={margin.fold}>
           <summary>{words.readings.more}</summary>
           <Rows readings={more} />
         </details>
       )}
       {lengths.length > 0 && (
-        <details className={styles.fold}>
+        <details className={margin.fold}>
           <summary>{words.readings.lengths}</summary>
           <Rows readings={lengths} />
         </details>
@@ -55,7 +56,7 @@ export function ReadingsTable() {
       )}
       {stride !== null && <PlainFold title={words.readings.walk} rows={strideRows(stride)} />}
       {untold.length > 0 && (
-        <details className={styles.fold}>
+        <details className={margin.fold}>
           <summary>{words.readings.untold(untold.length)}</summary>
           <Rows readings={untold} />
         </details>
@@ -81,7 +82,7 @@ function Rows({ readings }: { readonly readings: readonly PanelReading[] }) {
 function PlainFold({ title, rows }: { readonly title: string; readonly rows: readonly StepRow[] }) {
   if (rows.length === 0) return null;
   return (
-    <details className={styles.fold}>
+    <details className={margin.fold}>
       <summary>{title}</summary>
       <table>
         <Heads />

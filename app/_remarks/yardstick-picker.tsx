@@ -4,7 +4,7 @@ import { SHEET_YARDSTICKS } from "../../lib/gait";
 import { amendHead } from "../../lib/sheet";
 import { useMayDraw, useRoom, useSheet } from "../_room";
 import { remarks as words } from "../_words";
-import styles from "./margin.module.css";
+import styles from "./yardstick.module.css";
 
 /** What readings are held against. It belongs to the sheet, so everyone reads by the same one. */
 export function YardstickPicker() {
