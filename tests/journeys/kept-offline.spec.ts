@@ -1,28 +1,20 @@
 import type { Page } from "@playwright/test";
+import { LINE_DOWN } from "../support/console-words";
+import { drawAcross } from "../support/draw-across";
 import { expect, ownBoard, test } from "../support/journey";
-import { layLine } from "../support/journey-line";
-import { across, inkOn, onScreen, paperAt } from "../support/journey-papers";
+import { BACK_MS, layLine } from "../support/journey-line";
+import { inkOn, paperAt } from "../support/journey-papers";
 import {
   allSaved,
   exportSheet,
+  KEPT,
   makeLink,
   settled,
   startWalk,
   stateLine,
 } from "../support/journey-sheet";
-import { takePen } from "../support/pen";
 
 const board = ownBoard();
-
-/** What a browser says on its console of a line that is down. */
-const LINE_DOWN = /WebSocket connection to|net::ERR_/;
-const BACK_MS = 20_000; // the page tries again after a few seconds at most
-const KEPT = "offline, kept on this machine";
-
-async function draw(page: Page, frame: number, y: number): Promise<void> {
-  const pen = await takePen(page);
-  await pen.draw(await onScreen(paperAt(page, frame), across(y)));
-}
 
 /** Counts how often the browser is asked not to clear what is kept in it. */
 function countQuestions(): void {
@@ -44,12 +36,12 @@ test("every stroke is there after the network was cut and the tab closed", async
   const page = await newcomer({ mayComplain: LINE_DOWN });
   await page.context().addInitScript(countQuestions);
   await startWalk(page, line.url, "Cut off and closed");
-  await draw(page, 1, 300);
+  await drawAcross(page, 1, 300);
   await allSaved(page);
   await line.cut();
   await expect(stateLine(page)).toHaveText("offline, all ink so far is saved");
-  for (const y of [400, 500, 600]) await draw(page, 1, y);
-  await draw(page, 4, 300);
+  for (const y of [400, 500, 600]) await drawAcross(page, 1, y);
+  await drawAcross(page, 4, 300);
   await expect(stateLine(page)).toHaveText(KEPT);
   const asked = () => page.evaluate(() => localStorage.getItem("asked"));
   expect(await asked()).toBe("1"); // once, when ink lay here alone for the first time
@@ -86,11 +78,11 @@ test("every stroke is there after the browser itself fell over", async ({
   const page = await browser.newPage();
   await startWalk(page, line.url, "Browser gone");
   const link = await makeLink(page, "draw", "For the way back");
-  await draw(page, 1, 300);
+  await drawAcross(page, 1, 300);
   await allSaved(page);
   await line.cut();
   await expect(stateLine(page)).toHaveText(/^offline/);
-  for (const y of [500, 700]) await draw(page, 1, y);
+  for (const y of [500, 700]) await drawAcross(page, 1, y);
   await expect(stateLine(page)).toHaveText(KEPT);
   await strikeDown(page);
 
@@ -124,8 +116,8 @@ test("two pages of one sheet leave each other's unsaved ink alone", async ({ new
   await allSaved(other);
   await line.cut();
   for (const page of [one, other]) await expect(stateLine(page)).toHaveText(/^offline/);
-  await draw(one, 1, 300);
-  await draw(other, 1, 600);
+  await drawAcross(one, 1, 300);
+  await drawAcross(other, 1, 600);
   for (const page of [one, other]) await expect(stateLine(page)).toHaveText(KEPT);
   const address = one.url();
   await one.close();
@@ -150,7 +142,7 @@ test("a browser that keeps nothing says that the page must stay open", async ({ 
   await startWalk(page, line.url, "Nothing kept");
   await line.cut();
   await expect(stateLine(page)).toHaveText(/^offline/);
-  await draw(page, 1, 300);
+  await drawAcross(page, 1, 300);
   await expect(stateLine(page)).toHaveText("not saved, stay on this page");
   await line.mend();
   await expect(stateLine(page)).toHaveText("all ink saved", { timeout: BACK_MS });

@@ -2,6 +2,7 @@ import { join } from "node:path";
 import type { Page } from "@playwright/test";
 import Database from "libsql";
 import type { Role } from "../../shared/role";
+import { REFUSAL } from "../support/console-words";
 import {
   drawEverywhere,
   pressEveryButton,
@@ -14,8 +15,6 @@ import { allSaved, stateLine } from "../support/journey-sheet";
 
 const board = ownBoard();
 
-/** What a browser says on its console of an answer that is a refusal. */
-const REFUSAL = /status of 40[0-9]/;
 const NO_LINK = "AAAAAAAAAAAA";
 
 /** Opens a fresh copy of the demo, which has something of everything, by the link of a role. */

@@ -4,6 +4,7 @@ import { moveFingers } from "../support/journey-fingers";
 import { tabTo } from "../support/journey-keys";
 import { labelOf, onScreen, paperAt } from "../support/journey-papers";
 import {
+  handOver,
   pictureOn,
   pictureOptions,
   pictureShown,
@@ -25,12 +26,7 @@ test("keys alone put, move, scale and remove one", async ({ newcomer }) => {
   const choose = pictureOptions(page).getByRole("button", { name: "Choose a picture" });
   await expect(choose).toBeFocused();
   await page.keyboard.press("Enter");
-  const { bytes, ...file } = WIDE;
-  await (await chooser).setFiles({
-    name: file.name,
-    mimeType: file.type,
-    buffer: Buffer.from(bytes),
-  });
+  await handOver(await chooser, WIDE);
   const paper = paperAt(page, 4);
   await pictureShown(paper);
 
@@ -73,12 +69,7 @@ test("two fingers move and scale the picture that is held, and leave the desk al
   await page.getByRole("button", { name: "Picture under the paper" }).tap();
   const chooser = page.waitForEvent("filechooser");
   await pictureOptions(page).getByRole("button", { name: "Choose a picture" }).tap();
-  const { bytes, ...file } = WIDE;
-  await (await chooser).setFiles({
-    name: file.name,
-    mimeType: file.type,
-    buffer: Buffer.from(bytes),
-  });
+  await handOver(await chooser, WIDE);
   const paper = paperAt(page, 1);
   await pictureShown(paper);
   await pictureOptions(page).getByRole("button", { name: "Move it" }).tap();

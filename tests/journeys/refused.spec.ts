@@ -3,31 +3,22 @@ import type { Locator, Page } from "@playwright/test";
 import Database from "libsql";
 import type { SheetFile } from "../../lib/sheet";
 import { MESSAGE, SYNC } from "../../shared/protocol";
+import { LINE_DOWN } from "../support/console-words";
+import { drawAcross } from "../support/draw-across";
 import { expect, ownBoard, test } from "../support/journey";
-import { layLine } from "../support/journey-line";
-import { across, onScreen, paperAt } from "../support/journey-papers";
+import { BACK_MS, layLine } from "../support/journey-line";
 import {
   allSaved,
   contentOf,
   exportSheet,
+  KEPT,
   makeLink,
   settled,
   startWalk,
   stateLine,
 } from "../support/journey-sheet";
-import { takePen } from "../support/pen";
 
 const board = ownBoard();
-
-/** What a browser says on its console of a line that is down. */
-const LINE_DOWN = /WebSocket connection to|net::ERR_/;
-const BACK_MS = 20_000; // the page tries again after a few seconds at most
-const KEPT = "offline, kept on this machine";
-
-async function draw(page: Page, frame: number, y: number): Promise<void> {
-  const pen = await takePen(page);
-  await pen.draw(await onScreen(paperAt(page, frame), across(y)));
-}
 
 const strokesIn = (file: SheetFile) => file.panels.flatMap(({ ink }) => ink.side).length;
 const noteOn = (page: Page) => page.getByRole("region", { name: "What became of your work" });
@@ -55,10 +46,10 @@ test("a change that the hub could not read is done again on the sheet opened afr
     });
   });
   await startWalk(page, board.url, "Read badly");
-  await draw(page, 1, 300);
+  await drawAcross(page, 1, 300);
   await allSaved(page);
   cutShort = true;
-  await draw(page, 1, 500);
+  await drawAcross(page, 1, 500);
   await expect(noteOn(page)).toContainText(
     "What was not saved yet was done again on it: 1 stroke.",
   );
@@ -87,7 +78,7 @@ test("a role that falls and rises is followed at once, on the line that is open"
   await expect(tool).toHaveCount(0);
   await changeRole(owner, "view", "Gus", "draw");
   await expect(tool).toBeVisible();
-  await draw(guest, 1, 300);
+  await drawAcross(guest, 1, 300);
   await allSaved(guest);
   expect(lines).toEqual([]);
 });
@@ -104,7 +95,7 @@ test("what was drawn offline without the right to is handed over as a file", asy
   await settled(guest);
   await line.cut();
   await expect(stateLine(guest)).toHaveText(/^offline/);
-  await draw(guest, 1, 300);
+  await drawAcross(guest, 1, 300);
   await expect(stateLine(guest)).toHaveText(KEPT);
   await changeRole(owner, "draw", "Gus", "view");
   await line.mend();
@@ -129,11 +120,11 @@ test("a sheet that was put back keeps what was drawn here and not saved", async 
   const line = await layLine(board.url);
   const page = await newcomer({ mayComplain: LINE_DOWN });
   await startWalk(page, line.url, "Put back");
-  await draw(page, 1, 300);
+  await drawAcross(page, 1, 300);
   await allSaved(page);
   await line.cut();
   await expect(stateLine(page)).toHaveText(/^offline/);
-  await draw(page, 1, 500);
+  await drawAcross(page, 1, 500);
   await expect(stateLine(page)).toHaveText(KEPT);
   await board.restart("SIGTERM", (folder) => {
     const db = new Database(join(folder, "heelstrip.db"));

@@ -1,3 +1,4 @@
+import { REFUSAL } from "../support/console-words";
 import { expect, ownBoard, test } from "../support/journey";
 import { across, inkOn, onScreen, paperAt } from "../support/journey-papers";
 import {
@@ -11,9 +12,6 @@ import {
 import { takePen } from "../support/pen";
 
 const board = ownBoard();
-
-/** What a browser says on its console of an answer that is a refusal. */
-const REFUSAL = /status of 40[0-9]/;
 
 test("a view link looks and does not draw", async ({ newcomer }) => {
   const owner = await newcomer();

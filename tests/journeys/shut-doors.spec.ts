@@ -2,7 +2,7 @@ import type { Page } from "@playwright/test";
 import type { SheetFile } from "../../lib/sheet";
 import { type HubClient, openPage } from "../support/hub-client";
 import { expect, ownBoard, test } from "../support/journey";
-import { layLine } from "../support/journey-line";
+import { BACK_MS, layLine } from "../support/journey-line";
 import { across, inkOn, onScreen, paperAt } from "../support/journey-papers";
 import {
   allSaved,
@@ -18,7 +18,6 @@ const board = ownBoard();
 
 /** What a browser says on its console of a line that is down. */
 const LINE_DOWN = /WebSocket connection to|net::ERR_(CONNECTION|EMPTY_RESPONSE)/;
-const BACK_MS = 20_000; // the page comes back after a few seconds at most
 
 /** Somebody's program on the sheet that is open in a page, let in by the page's own cookie. */
 async function programBeside(page: Page): Promise<HubClient> {

@@ -6,7 +6,7 @@ import { encodeSync, MESSAGE, SYNC } from "../../shared/protocol";
 import { type Board, startBoard } from "../support/board-server";
 import { ask, createSheet, enter } from "../support/hub-under-test";
 import { expect, test } from "../support/journey";
-import { layLine } from "../support/journey-line";
+import { BACK_MS, layLine } from "../support/journey-line";
 import { across, onScreen, paperAt } from "../support/journey-papers";
 import { settled, stateLine } from "../support/journey-sheet";
 import { takePen } from "../support/pen";
@@ -15,7 +15,6 @@ import { type SmallDisk, smallDisk } from "../support/small-disk";
 import { watchLine } from "../support/watched-line";
 
 const LINE_DOWN = /WebSocket connection to|net::ERR_|status of 40/;
-const BACK_MS = 20_000; // the page comes back after a few seconds at most
 const SILENCE_MS = 31_000; // a line that is silent for longer is dropped by the page
 
 let tight: SmallDisk | null = null;

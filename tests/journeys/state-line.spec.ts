@@ -1,5 +1,5 @@
 import { expect, ownBoard, test } from "../support/journey";
-import { layLine } from "../support/journey-line";
+import { BACK_MS, layLine } from "../support/journey-line";
 import { across, inkOn, onScreen, paperAt } from "../support/journey-papers";
 import { allSaved, exportSheet, startWalk, stateLine } from "../support/journey-sheet";
 import { takePen } from "../support/pen";
@@ -9,7 +9,6 @@ const board = ownBoard();
 /** What a browser says on its console of a line that is down. */
 const LINE_DOWN =
   /WebSocket connection to|net::ERR_(CONNECTION|EMPTY_RESPONSE|SOCKET_NOT_CONNECTED)/;
-const BACK_MS = 20_000; // the page tries again after a few seconds at most
 
 test("ink drawn while the line is down is called unsaved until it is saved", async ({
   newcomer,

@@ -1,6 +1,9 @@
 import { once } from "node:events";
 import { type AddressInfo, connect, createServer, type Server, type Socket } from "node:net";
 
+/** How long a page may take to be back on a line that is mended, ms: it tries again after a few seconds at most. */
+export const BACK_MS = 20_000;
+
 /** A line to a board that can be cut, held up and mended, as a network's can. The board itself goes on. */
 export interface Line {
   readonly url: string;

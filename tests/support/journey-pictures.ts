@@ -1,4 +1,4 @@
-import { expect, type Locator, type Page } from "@playwright/test";
+import { expect, type FileChooser, type Locator, type Page } from "@playwright/test";
 import { halvesPng } from "./png";
 
 /** A file as a person's machine hands it over. */
@@ -19,6 +19,14 @@ export const pictureTray = (page: Page): Locator =>
 /** What can be done with the picture under the paper in hand. */
 export const pictureOptions = (page: Page): Locator =>
   page.getByRole("group", { name: "Picture under the paper" });
+
+/** Chooses a file where a person is asked for one. */
+export async function handOver(
+  chooser: FileChooser,
+  { name, type, bytes }: GivenFile,
+): Promise<void> {
+  await chooser.setFiles({ name, mimeType: type, buffer: Buffer.from(bytes) });
+}
 
 /** Holds files over something on the page and, unless told otherwise, lets them go there. */
 export async function dropOn(

@@ -37,6 +37,9 @@ export function stateLine(page: Page): Locator {
   return page.getByRole("banner").locator("button[data-state]");
 }
 
+/** What it says of ink that the hub does not have yet, and this browser keeps. */
+export const KEPT = "offline, kept on this machine";
+
 /**
  * Listens to the board's voice from here on, as a screen reader does: what was said is heard although
  * the next is said at once. Answers with all that has been heard so far.
