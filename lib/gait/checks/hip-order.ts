@@ -80,7 +80,7 @@ function judgeStep(
       return judgeRule(study, { step, rule, found: by[nth] ?? null, nth, beside });
     })
     .filter((remark) => remark !== null);
-  const needs = missing(study, step, rules) ?? moreExactly(step, rules, by);
+  const needs = (isWhole(by) ? null : missing(study, step, rules)) ?? moreExactly(step, rules, by);
   const panels = step.panels.map(({ id }) => id);
   if (needs !== null) return [...remarks, cannotTell(step, panels, needs)];
   if (remarks.length > 0) return remarks;
@@ -166,6 +166,11 @@ function allowed({ stays, limit }: HipRule): string {
   return `at most ${most} ${limit < 0 ? "below" : "above"} it`;
 }
 
+/** Whether the step was read by every rule, so that nothing is missing. */
+function isWhole(by: Rises["by"]): boolean {
+  return by.every((rise) => rise !== null && Number.isFinite(rise.measured.value));
+}
+
 /** What keeps the step from a whole answer, as a phrase after "needs"; null when nothing does. */
 function missing(study: Study, step: Step, rules: readonly HipRule[]): string | null {
   if (study.leg.kind === "cannot-tell") return study.leg.needs;
@@ -193,8 +198,8 @@ function moreExactly(step: Step, rules: readonly HipRule[], by: Rises["by"]): st
     const inOrder = sign * value + plusMinus <= sign * rule.limit;
     return !(broken || inOrder || plusMinus <= VAGUE_BEYOND);
   });
+  if (vague.length === 0) return null;
   const poses = new Set<StepPose>(gathered(vague, ({ subject, against }) => [against, subject]));
-  if (poses.size === 0) return null;
   return `the hips marked more exactly at the ${listed([...poses])} of the ${sided(step.weightOn, "step")}`;
 }
 

@@ -125,17 +125,16 @@ function limitBy(usual: number): number {
  * it are taken for the least that the median of the frames may be. Our own choice.
  */
 function drawnSpeed(study: Study, panels: readonly WalkPanel[], side: Side): number {
-  const speeds = gathered(panels.slice(1), (panel, nth) => {
-    const from = panels[nth];
-    const [was, is] = [from, panel].map((one) =>
-      one === undefined ? null : drawnKnee(study, one, side),
-    );
-    if (from === undefined || was?.kind !== "value" || is?.kind !== "value") return [];
+  const speeds: number[] = [];
+  for (const [at, panel] of panels.entries()) {
+    const from = panels[at - 1];
+    if (from === undefined) continue;
+    const [was, is] = [drawnKnee(study, from, side), drawnKnee(study, panel, side)];
+    if (was.kind !== "value" || is.kind !== "value") continue;
     const frames = Math.max(1, Math.round(panel.frame - from.frame));
-    return new Array<number>(frames).fill(
-      Math.abs(Math.abs(is.value) - Math.abs(was.value)) / frames,
-    );
-  });
+    const speed = Math.abs(Math.abs(is.value) - Math.abs(was.value)) / frames;
+    for (let frame = 0; frame < frames; frame += 1) speeds.push(speed);
+  }
   return speeds.length === 0 ? 0 : median(speeds);
 }
 

@@ -44,23 +44,27 @@ interface Tilt {
 
 export function leanPart(study: Study, { first, second }: Stride): Part {
   const pairs = gathered(STEP_POSES, (pose) => pairOf(study, pose, first[pose], second[pose]));
-  const read = gathered(pairs, ({ pose, panels, tilts }) =>
-    tilts === null ? [] : [{ pose, panels, tilts, lean: leanOf(tilts) }],
-  );
-  const blind = gathered(
-    pairs.filter(({ tilts }) => tilts === null),
-    ({ panels }) => panels,
-  );
-  const about = { check: "symmetry", side: null, panels: [] } as const;
-  const open =
-    blind.length > 0 || read.length === 0 ? cannotTell({ ...about, panels: blind }, NEEDS) : null;
-  const [farthest] = read.toSorted(
-    (a, b) =>
-      greatestFirst(surely(a.lean), surely(b.lean)) || a.panels[0].frame - b.panels[0].frame,
-  );
+  const blind: WalkPanel[] = [];
+  let farthest: Leaning | undefined;
+  for (const { pose, panels, tilts } of pairs) {
+    if (tilts === null) {
+      blind.push(...panels);
+      continue;
+    }
+    const leaning = { pose, panels, tilts, lean: leanOf(tilts) };
+    if (farthest === undefined || farther(leaning, farthest) < 0) farthest = leaning;
+  }
+  const about = { check: "symmetry", side: null, panels: blind } as const;
+  const open = blind.length > 0 || farthest === undefined ? cannotTell(about, NEEDS) : null;
   if (farthest === undefined) return { remark: null, open, sound: null };
   const even = sound({ ...about, panels: farthest.panels }, farthest.lean);
   return { remark: remarkOn(study, farthest), open, sound: even };
+}
+
+/** Below 0 where one leans farther than the other, or as far and sooner. */
+function farther(one: Leaning, other: Leaning): number {
+  const [a, b] = [one.panels[0].frame, other.panels[0].frame];
+  return greatestFirst(surely(one.lean), surely(other.lean)) || a - b;
 }
 
 /** How far the shoulders lean at least. */

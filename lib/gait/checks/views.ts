@@ -67,16 +67,18 @@ function inPanel(study: Study, panel: WalkPanel): InPanel {
 /** The joints of a panel that both views have marked. */
 export const heightsApart = perPanel(({ marks }: WalkPanel, leg: LegLength): readonly Apart[] => {
   if (leg.kind === "cannot-tell") return [];
-  return gathered(JOINTS, (joint) => {
+  const apart: Apart[] = [];
+  for (const joint of JOINTS) {
     const [side, front] = [markOf(marks.side, joint), markOf(marks.front, joint)];
-    if (side === null || front === null) return [];
+    if (side === null || front === null) continue;
     const measured: Reading = {
       value: (front.y - side.y) / leg.value,
       plusMinus: rootSumSquare(side.precision, front.precision) / leg.value,
       unit: "leg",
     };
-    return [{ joint, measured }];
-  });
+    apart.push({ joint, measured });
+  }
+  return apart;
 });
 
 function worst(joints: readonly Apart[]): Apart | undefined {

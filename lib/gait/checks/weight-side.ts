@@ -105,10 +105,10 @@ function atContact(study: Study, step: Step): Finding {
     const needs = `the hips and both feet marked in the side view at the contact of ${whoseStep(side)}`;
     return cannotTell(about, needs);
   }
-  const [rear, front] = SIDES.map((foot) => ({
-    ...feet[foot],
-    joint: limbJoint(foot, feet.joint),
-  })).toSorted((a, b) => a.x - b.x);
+  const [rear, front] = SIDES.map((foot) => {
+    const { x, plusMinus } = feet[foot];
+    return { x, plusMinus, joint: limbJoint(foot, feet.joint) };
+  }).toSorted((a, b) => a.x - b.x);
   if (rear === undefined || front === undefined) return sound(about, null);
   const found = worst([bound(hips, rear, 1, PAST_THE_END), bound(hips, front, -1, PAST_THE_END)]);
   if (found === null) return sound(about, bound(hips, rear, 1, PAST_THE_END).measured);

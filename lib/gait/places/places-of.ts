@@ -1,3 +1,4 @@
+import { gathered } from "../../gathered";
 import type { Walk, WalkPanel } from "../walk";
 import { walkLegLength } from "../walk-leg";
 import { type Held, holdStill } from "./hold-still";
@@ -115,7 +116,7 @@ function placed(panel: WalkPanel, held: Held, x: number): Place {
 /** Ground x of the panels that a hand has placed. */
 export function setPlaces({ panels }: Pick<Walk, "panels">): ReadonlyMap<WalkPanel, number> {
   return new Map(
-    panels.flatMap((panel): [WalkPanel, number][] =>
+    gathered(panels, (panel): [WalkPanel, number][] =>
       panel.place === null ? [] : [[panel, panel.place]],
     ),
   );

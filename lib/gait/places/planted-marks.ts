@@ -1,4 +1,5 @@
 import { type LegLength, limbJoint, otherSide, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { seenMark } from "../seen-mark";
 import { findSteps, type Step } from "../step";
 import type { Walk, WalkPanel } from "../walk";
@@ -63,9 +64,9 @@ function marksOf(walk: Pick<Walk, "panels">, leg: LegLength): readonly PlantedMa
   const steps = findSteps(walk.panels);
   const planted = [
     ...leadIn(walk, steps),
-    ...steps.flatMap((step, at) => ofStep(step, steps[at + 1])),
+    ...gathered(steps, (step, at) => ofStep(step, steps[at + 1])),
   ];
-  const marks = planted.flatMap(({ panel, stance, side, joint }): PlantedMark[] => {
+  const marks = gathered(planted, ({ panel, stance, side, joint }): PlantedMark[] => {
     const mark = seenMark(panel, limbJoint(side, joint), leg);
     if (mark === null) return [];
     const plusMinus = Math.hypot(mark.plusMinus, STILL[joint]);
@@ -95,8 +96,8 @@ function ofStep(step: Step, following: Step | undefined): Planted[] {
   const at = (joints: readonly FootJoint[]) => (panel: WalkPanel) =>
     joints.map((joint): Planted => ({ panel, stance, side, joint }));
   return [
-    ...heel.flatMap(at(["heel"])),
-    ...[...front, ...leaving(next, following)].flatMap(at(FRONT)),
+    ...gathered(heel, at(["heel"])),
+    ...gathered([...front, ...leaving(next, following)], at(FRONT)),
   ];
 }
 
@@ -121,5 +122,5 @@ function leadIn({ panels }: Pick<Walk, "panels">, [first]: readonly Step[]): Pla
   const stands = before.filter(({ pose }) => pose === "stand").slice(-1);
   const at = (joints: readonly FootJoint[]) => (panel: WalkPanel) =>
     joints.map((joint): Planted => ({ panel, stance: start.id, side, joint }));
-  return [...[...stands, ...leads].flatMap(at(["heel", ...FRONT])), ...at(FRONT)(first.contact)];
+  return [...gathered([...stands, ...leads], at(["heel", ...FRONT])), ...at(FRONT)(first.contact)];
 }

@@ -1,3 +1,4 @@
+import { gathered } from "../../gathered";
 import { areSame } from "../memory";
 import type { WalkPanel } from "../walk";
 import { walkLegLength } from "../walk-leg";
@@ -29,8 +30,13 @@ export function spreadKey(walk: GroundPace): object | null {
 function keyBy(first: WalkPanel, walk: GroundPace): object {
   const marks = plantedMarks(walk, walkLegLength(walk));
   const told = [
-    ...walk.panels.flatMap(({ id, place }) => [id, place === null]),
-    ...marks.flatMap(({ panel, stance, joint, plusMinus }) => [panel.id, stance, joint, plusMinus]),
+    ...gathered(walk.panels, ({ id, place }) => [id, place === null]),
+    ...gathered(marks, ({ panel, stance, joint, plusMinus }) => [
+      panel.id,
+      stance,
+      joint,
+      plusMinus,
+    ]),
   ];
   const before = known.get(first);
   if (before !== undefined && areSame(before.told, told)) return before.key;

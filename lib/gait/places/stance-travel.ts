@@ -1,4 +1,5 @@
 import { type JointName, limbJoint, type Side } from "../../body";
+import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
 import type { Reading } from "../finding";
 import { placeOf } from "../ground-mark";
@@ -55,7 +56,7 @@ export function stanceTravel(study: Study, followed: Followed): StanceTravel | n
     after(panel).some((one) => ground.apart(panel, one) !== null),
   );
   if (from === undefined) return null;
-  const travels = after(from).flatMap((panel): Travel[] => {
+  const travels = gathered(after(from), (panel): Travel[] => {
     const measured = between(study, ground, { from, to: panel, joint });
     return measured === null ? [] : [{ panel, measured }];
   });
