@@ -24,6 +24,7 @@ async function comeInBy(page: Page, role: Role) {
   await expect(stateLine(page)).toHaveText(/^(all ink saved|view only|critique: )/);
   const later = page.getByRole("button", { name: "Later" });
   if (await later.isVisible()) await later.click();
+  await expect(page.locator("#margin")).toContainText("Left foot slips"); // its remarks' buttons are tried too
   return { sheet, links, program: await programOf(page, board.url, sheet) };
 }
 

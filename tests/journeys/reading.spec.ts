@@ -96,3 +96,18 @@ test("a line that comes back brings what reads the walk by itself", async ({ new
   await page.evaluate(() => dispatchEvent(new Event("online")));
   await expect(margin).toContainText("Left foot slips");
 });
+
+test("a line that lets nothing through is not waited for without end", async ({ newcomer }) => {
+  const page = await newcomer();
+  await page.clock.install();
+  const door = await standAtReadersDoor(page);
+  await openBrindle(page, board.url);
+  const margin = page.getByRole("complementary", { name: "Margin" });
+  await expect.poll(door.asked).toBeGreaterThan(0);
+  await expect(margin).toContainText("reading the sheet…");
+  await page.clock.fastForward(20_000);
+  await expect(margin).toContainText("not read yet");
+  door.letIn();
+  await margin.getByRole("button", { name: "Try again" }).click();
+  await expect(margin).toContainText("Left foot slips");
+});
