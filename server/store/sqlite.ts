@@ -5,17 +5,34 @@ import type { Schema } from "./schema";
 const BUSY_MS = 2000; // then the call fails and is made again; and a hub that has to go can go
 const STATEMENTS_KEPT = 200; // prepared anew each time they would not be freed in a tight loop
 
+/** The same connection in two ways: by built queries, and by text, at once. */
+export interface SqliteConnection {
+  readonly db: Kysely<Schema>;
+  prepare(sql: string): SqliteStatement;
+  inTransaction(): boolean;
+}
+
+/** SQLite by built queries alone. */
+export function openSqlite(file: string): Kysely<Schema> {
+  return connectSqlite(file).db;
+}
+
 /**
  * SQLite, durable at every commit. The one file that knows the driver, for the driver has traps:
  * it takes the process down on a boolean or a lone buffer, and hands bytes back as ArrayBuffer.
  */
-export function openSqlite(file: string): Kysely<Schema> {
+export function connectSqlite(file: string): SqliteConnection {
   const raw = new LibSql(file);
   raw.pragma("journal_mode = WAL");
   raw.pragma("synchronous = FULL");
   raw.pragma("foreign_keys = ON");
   raw.pragma(`busy_timeout = ${BUSY_MS}`);
-  return new Kysely<Schema>({ dialect: new SqliteDialect({ database: guarded(raw) }) });
+  const database = guarded(raw);
+  return {
+    db: new Kysely<Schema>({ dialect: new SqliteDialect({ database }) }),
+    prepare: database.prepare,
+    inTransaction: () => raw.inTransaction,
+  };
 }
 
 function guarded(raw: LibSql.Database): SqliteDatabase {

@@ -10,22 +10,19 @@ import type {
 import type { Schema } from "./schema";
 
 /** What a batch holds for one document, from a room of one generation. */
-interface Share {
+export interface Share {
   readonly documentId: number;
   readonly generation: number;
   readonly updates: NewUpdate[];
 }
 
-/**
- * Documents go in order of their ids, so that two instances cannot wait for each other's row. The
- * row's lock also makes the order of numbers the order of commits.
- */
+/** The row's lock makes the order of numbers the order of commits. */
 export async function appendUpdates(
   db: Kysely<Schema>,
   { id, updates }: NewBatch,
 ): Promise<Appended> {
   if (updates.length === 0) return { stored: [], refused: [] };
-  const shares = sharesOf(updates).sort((a, b) => a.documentId - b.documentId);
+  const shares = sharesOf(updates);
   const statements = statementsOf(db);
   return db.transaction().execute(async (tx) => {
     const stored: DocumentTail[] = [];
@@ -49,31 +46,38 @@ async function appendTo(
   if (claims.length > 0 && !(await claim(tx, share, claims))) {
     return { documentId, generation, reason: "claimed-by-another" };
   }
-  const bytes = updates.reduce((sum, update) => sum + update.bytes.length, 0);
-  const moved = [updates.length, bytes, batch, documentId, generation, batch];
+  const moved = valuesToAdvance(share, batch);
   const { rows } = await tx.executeQuery<TailRow>(CompiledQuery.raw(advance, moved));
   const [row] = rows;
   if (row === undefined) return earlier(tx, share);
-  const first = Number(row.head) - updates.length + 1;
-  for (const [index, update] of updates.entries()) {
-    const values = [documentId, first + index, update.at, update.bytes];
+  for (const values of valuesToInsert(share, row)) {
     await tx.executeQuery(CompiledQuery.raw(insert, values));
   }
   return tailOf(row);
 }
 
-/** What every append runs, as text. The values stand in the order in which the text asks for them. */
-interface Statements {
-  /** Of: how many rows, their bytes, the batch, the document, its generation, the batch. */
+/** The values of `advance`, in the order in which its text asks for them. */
+export function valuesToAdvance({ documentId, generation, updates }: Share, batch: string) {
+  const bytes = updates.reduce((sum, update) => sum + update.bytes.length, 0);
+  return [updates.length, bytes, batch, documentId, generation, batch];
+}
+
+/** The values of `insert` for each update, once the document's row has moved on. */
+export function valuesToInsert({ documentId, updates }: Share, { head }: TailRow) {
+  const first = Number(head) - updates.length + 1;
+  return updates.map(({ at, bytes }, index) => [documentId, first + index, at, bytes]);
+}
+
+/** What every append runs, as text. */
+export interface Statements {
   readonly advance: string;
-  /** Of: the document, the row's number, its time, its bytes. */
   readonly insert: string;
 }
 
 const built = new WeakMap<Kysely<Schema>, Statements>();
 
 /** Built once for each database: building one costs more than running it. */
-function statementsOf(db: Kysely<Schema>): Statements {
+export function statementsOf(db: Kysely<Schema>): Statements {
   const known = built.get(db);
   if (known !== undefined) return known;
   const advance = db
@@ -141,9 +145,11 @@ async function claim(
   return true;
 }
 
-type TailRow = Pick<Schema["documents"], "head" | "snap" | "snap_bytes" | "size"> & { id: number };
+export type TailRow = Pick<Schema["documents"], "head" | "snap" | "snap_bytes" | "size"> & {
+  id: number;
+};
 
-function tailOf(row: TailRow): DocumentTail {
+export function tailOf(row: TailRow): DocumentTail {
   return {
     documentId: Number(row.id),
     head: Number(row.head),
@@ -153,7 +159,8 @@ function tailOf(row: TailRow): DocumentTail {
   };
 }
 
-function sharesOf(updates: readonly NewUpdate[]): Share[] {
+/** In order of the documents' ids, so that two instances cannot wait for each other's row. */
+export function sharesOf(updates: readonly NewUpdate[]): Share[] {
   const shares = new Map<string, Share>();
   for (const update of updates) {
     const { documentId, generation } = update;
@@ -162,5 +169,5 @@ function sharesOf(updates: readonly NewUpdate[]): Share[] {
     share.updates.push(update);
     shares.set(key, share);
   }
-  return [...shares.values()];
+  return [...shares.values()].sort((a, b) => a.documentId - b.documentId);
 }

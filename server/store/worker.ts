@@ -1,15 +1,16 @@
 import { parentPort, workerData } from "node:worker_threads";
-import { kyselyStore, openKyselyStore } from "./kysely-store";
-import { SQLITE } from "./schema";
-import { openSqlite } from "./sqlite";
+import { connectSqlite } from "./sqlite";
+import { openSqliteStore } from "./sqlite-store";
 import type { Store } from "./store";
 import { toStoreError } from "./store-error";
+import { widenLog } from "./widen-log";
 import type { Call, Reply, StoreThreadData } from "./worker-call";
 
 /** The thread that owns the file: SQLite's calls block, and here they block nobody else. */
 async function serve({ file, migrated }: StoreThreadData): Promise<void> {
-  const db = openSqlite(file);
-  const store = migrated ? kyselyStore(db, SQLITE) : await openKyselyStore(db, SQLITE);
+  const connection = connectSqlite(file);
+  const store = await openSqliteStore(connection, { migrated });
+  if (!migrated) widenLog(file, connection);
   parentPort?.on("message", (call: Call) => {
     void answer(store, call).then((reply) => parentPort?.postMessage(reply));
   });

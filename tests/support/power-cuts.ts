@@ -1,10 +1,10 @@
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { sql } from "kysely";
-import { openKyselyStore } from "../../server/store/kysely-store";
-import { SQLITE } from "../../server/store/schema";
-import { openSqlite } from "../../server/store/sqlite";
+import { connectSqlite } from "../../server/store/sqlite";
+import { openSqliteStore } from "../../server/store/sqlite-store";
 import type { Store } from "../../server/store/store";
+import { widenLog } from "../../server/store/widen-log";
 import { dice } from "./dice";
 import { type DrawnDocument, drawnDocument, sameDocument } from "./drawn-document";
 import { letGo } from "./let-go";
@@ -27,7 +27,9 @@ export interface PowerCuts {
 export async function cutPower(folder: string, cuts: number, seed: number): Promise<PowerCuts> {
   const roll = dice(seed);
   const file = join(folder, "heelstrip.db");
-  const store = await openKyselyStore(openSqlite(file), SQLITE);
+  const connection = connectSqlite(file);
+  const store = await openSqliteStore(connection);
+  widenLog(file, connection);
   let drawn = await drawnDocument(store);
   const faults: string[] = [];
   let [acknowledged, lostBytes] = [0, 0];
@@ -106,8 +108,8 @@ async function foundAt(
   const file = join(place, "heelstrip.db");
   writeFileSync(file, database);
   writeFileSync(`${file}-wal`, log);
-  const db = openSqlite(file);
-  const store = await openKyselyStore(db, SQLITE);
+  const connection = connectSqlite(file);
+  const store = await openSqliteStore(connection);
   try {
     const loaded = await store.loadDocument(drawn.sheet, "drawing");
     if (loaded === null) return "the sheet is gone";
@@ -115,7 +117,9 @@ async function foundAt(
     if (loaded.damagedSnapshots > 0) return "a snapshot is damaged";
     const whole = drawn.updates.slice(0, loaded.head);
     if (!sameDocument(loaded.updates, whole)) return "the document is another";
-    const { rows } = await sql<{ integrity_check: string }>`pragma integrity_check`.execute(db);
+    const { rows } = await sql<{ integrity_check: string }>`pragma integrity_check`.execute(
+      connection.db,
+    );
     return rows[0]?.integrity_check === "ok" ? null : `${rows[0]?.integrity_check}`;
   } finally {
     await store.close();

@@ -3,9 +3,8 @@ import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { sql } from "kysely";
 import { afterAll, beforeEach, describe, expect, it } from "vitest";
-import { openKyselyStore } from "../../../server/store/kysely-store";
-import { SQLITE } from "../../../server/store/schema";
-import { openSqlite } from "../../../server/store/sqlite";
+import { connectSqlite, type SqliteConnection } from "../../../server/store/sqlite";
+import { openSqliteStore } from "../../../server/store/sqlite-store";
 import type { Store } from "../../../server/store/store";
 import { type DrawnDocument, drawnDocument, sameDocument } from "../../support/drawn-document";
 import { openPage } from "../../support/hub-client";
@@ -18,7 +17,7 @@ afterAll(folder.remove);
 const KIB = 1024;
 
 describe("a database that has no more room", () => {
-  let db: ReturnType<typeof openSqlite>;
+  let db: SqliteConnection["db"];
   let store: Store;
   let drawn: DrawnDocument;
   let files = 0;
@@ -32,8 +31,9 @@ describe("a database that has no more room", () => {
   const load = () => store.loadDocument(drawn.sheet, "drawing");
 
   beforeEach(async () => {
-    db = openSqlite(join(folder.path, `${++files}.db`));
-    store = await openKyselyStore(db, SQLITE);
+    const connection = connectSqlite(join(folder.path, `${++files}.db`));
+    ({ db } = connection);
+    store = await openSqliteStore(connection);
     drawn = await drawnDocument(store);
     await drawn.draw(50);
     return () => store.close();

@@ -1,9 +1,8 @@
 import { join } from "node:path";
 import fc from "fast-check";
 import { sql } from "kysely";
-import { openKyselyStore } from "../../../server/store/kysely-store";
-import { SQLITE } from "../../../server/store/schema";
-import { openSqlite } from "../../../server/store/sqlite";
+import { connectSqlite } from "../../../server/store/sqlite";
+import { openSqliteStore } from "../../../server/store/sqlite-store";
 import { openWorld, settled } from "./model-world";
 import { comeToRest, faultsAtRest } from "./rest";
 import { schedules } from "./schedules";
@@ -26,10 +25,10 @@ export interface ModelProof {
 
 /** Three pages, a hub and a database, through many schedules of what may happen to them. */
 export async function proveModel(order: ModelOrder): Promise<ModelProof> {
-  const db = openSqlite(join(order.folder, "heelstrip.db"));
+  const connection = connectSqlite(join(order.folder, "heelstrip.db"));
   // A power cut is not among what happens here, and waiting for the disk is all that most of the time would go into.
-  await sql`pragma synchronous = off`.execute(db);
-  const store = await openKyselyStore(db, SQLITE);
+  await sql`pragma synchronous = off`.execute(connection.db);
+  const store = await openSqliteStore(connection);
   let [steps, committed] = [0, 0];
   const result = await fc.check(
     fc.asyncProperty(schedules(order.longest), async (schedule) => {
