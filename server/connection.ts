@@ -15,7 +15,7 @@ import type { SheetId } from "../shared/sheet-id";
 import type { Claims } from "./claims";
 import type { Clock } from "./clock";
 import type { Notices } from "./notices";
-import { createOutbox } from "./outbox";
+import { createOutbox, type Line } from "./outbox";
 import { createPace } from "./pace";
 import { createPageDesk, type PageDesk } from "./page-desk";
 import { createReading } from "./reading";
@@ -67,6 +67,7 @@ export interface Connection extends Member {
 
 export interface ConnectionDeps {
   readonly socket: WebSocket;
+  readonly line: Line;
   readonly visitor: Visitor;
   readonly clock: Clock;
   readonly claims: Claims;
@@ -79,11 +80,11 @@ export interface ConnectionDeps {
 }
 
 export function createConnection(deps: ConnectionDeps): Connection {
-  const { socket, visitor, clock, claims, notices } = deps;
+  const { socket, line, visitor, clock, claims, notices } = deps;
   const reading = createReading(socket);
   const pace = createPagePace(deps, reading);
   const outbox = createOutbox({
-    ...{ socket, clock },
+    ...{ socket, line, clock },
     onFull: (full) => (full ? reading.hold("outbox") : reading.release("outbox")),
     onDrained({ news, presence }) {
       if (room === null) return;

@@ -11,15 +11,22 @@ import { createCompactor } from "./compactor";
 import { type Connection, createConnection, type Visitor } from "./connection";
 import { createDisks } from "./disks";
 import { NO_NOTICES, type Notices } from "./notices";
+import type { Line } from "./outbox";
 import type { RoomState } from "./room-life";
 import { createRooms, isNewerVersion, type PrepareDocument } from "./rooms";
 import type { Store } from "./store/store";
 import { createStrikes } from "./strikes";
 
+/** A page's socket, and what it writes to. */
+export interface Plug {
+  readonly socket: WebSocket;
+  readonly line: Line;
+}
+
 /** The sheets that are open, and everyone connected to them. */
 export interface Hub {
   /** `mark` is what `accessMark` said before the visitor's right was asked for. */
-  connect(socket: WebSocket, visitor: Visitor, mark: number): void;
+  connect(plug: Plug, visitor: Visitor, mark: number): void;
   accessMark(): number;
   /** Rights on a sheet have changed, of everyone or of one device: whoever is connected is held to them. */
   reviewAccess(sheet: SheetId, device?: string): void;
@@ -143,10 +150,10 @@ export function createHub(deps: HubDeps): Hub {
   };
 
   return {
-    connect(socket, visitor, mark) {
+    connect({ socket, line }, visitor, mark) {
       const isFull = crowded(visitor);
       const connection = createConnection({
-        ...{ socket, visitor, clock, claims, notices, instance },
+        ...{ socket, line, visitor, clock, claims, notices, instance },
         number: ++numbers,
         disk: disks.of,
         allowance: deps.pageAllowance ?? LIMITS,

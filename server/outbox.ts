@@ -32,8 +32,15 @@ export interface OutboxSocket {
   send(data: Uint8Array, options: { readonly fin: boolean }, flushed: () => void): void;
 }
 
+/** What the socket writes to. It can hold back what is written, and give it out in one piece. */
+export interface Line {
+  cork(): void;
+  uncork(): void;
+}
+
 export interface OutboxDeps {
   readonly socket: OutboxSocket;
+  readonly line: Line;
   readonly clock: Clock;
   /** The reader has caught up, and lacks what was left out. */
   readonly onDrained: (missed: Missed) => void;
@@ -42,7 +49,8 @@ export interface OutboxDeps {
 }
 
 /** What waits to be sent to one socket. However slow the reader is, it costs a constant memory. */
-export function createOutbox({ socket, clock, onDrained, onFull }: OutboxDeps): Outbox {
+export function createOutbox({ socket, line, clock, onDrained, onFull }: OutboxDeps): Outbox {
+  const bundle = createBundle(line);
   let missed: Missed = { news: false, presence: false };
   let sentAt = clock.now();
   let movedAt = clock.now();
@@ -87,13 +95,41 @@ export function createOutbox({ socket, clock, onDrained, onFull }: OutboxDeps): 
       if (socket.readyState !== socket.OPEN || leavesOut(urgency)) return;
       if (socket.bufferedAmount === 0) movedAt = clock.now();
       sentAt = clock.now();
+      bundle.add(frame.length);
       for (const { part, fin } of fragments(frame)) socket.send(part, { fin }, flushed);
+      bundle.weigh();
       weigh();
     },
     silentMs: () => clock.now() - sentAt,
     isStuck: () => socket.bufferedAmount > 0 && clock.now() - movedAt > HUB_LIMITS.readerStillMs,
     isFull: () => full,
     unsent: () => socket.bufferedAmount,
+  };
+}
+
+/**
+ * All that is sent in one turn goes out in one piece, for a call to the system costs more than a frame:
+ * a commit may bring many updates for one page, and its SAVED. What is much is not held back.
+ */
+function createBundle(line: Line) {
+  let bytes = 0;
+  let isHeld = false;
+  const give = () => {
+    if (!isHeld) return;
+    isHeld = false;
+    line.uncork();
+  };
+  return {
+    add(length: number): void {
+      bytes = isHeld ? bytes + length : length;
+      if (isHeld) return;
+      isHeld = true;
+      line.cork();
+      process.nextTick(give);
+    },
+    weigh(): void {
+      if (bytes >= HUB_LIMITS.fragmentBytes) give();
+    },
   };
 }
 

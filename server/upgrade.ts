@@ -58,7 +58,9 @@ export function createUpgrade({ store, hub, clock, address, limits, sockets }: U
     if (grant === undefined) return refuse("503 Service Unavailable", COME_BACK);
     if (grant === null) return refuse("404 Not Found");
     const visitor: Visitor = { ...wanted, grant, device: Buffer.from(hash).toString("hex") };
-    sockets.handleUpgrade(request, socket, head, (opened) => hub.connect(opened, visitor, mark));
+    sockets.handleUpgrade(request, socket, head, (opened) => {
+      hub.connect({ socket: opened, line: socket }, visitor, mark);
+    });
   };
 }
 

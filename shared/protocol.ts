@@ -47,12 +47,22 @@ export function frameOf(type: number, write: (encoder: encoding.Encoder) => void
   });
 }
 
+/** Put together in one piece of the right size: most frames are of this type. */
 export function encodeSync(kind: number, body: Uint8Array): Uint8Array {
-  return frameOf(MESSAGE.sync, (encoder) => {
-    encoding.writeVarUint(encoder, kind);
-    encoding.writeVarUint8Array(encoder, body);
-  });
+  const heading = [MESSAGE.sync, kind];
+  let length = body.length;
+  for (; length > LOW_BITS; length = Math.floor(length / (LOW_BITS + 1))) {
+    heading.push((length & LOW_BITS) | MORE);
+  }
+  heading.push(length);
+  const frame = new Uint8Array(heading.length + body.length);
+  frame.set(heading);
+  frame.set(body, heading.length);
+  return frame;
 }
+
+const LOW_BITS = 127; // of each byte of a number; the bit above says that more follow
+const MORE = 128;
 
 export function encodeAwareness(entries: readonly AwarenessEntry[]): Uint8Array {
   const body = encoding.encode((encoder) => {

@@ -26,6 +26,12 @@ function slowSocket() {
   return socket;
 }
 
+/** How often something was held back, and given out. */
+function heldLine() {
+  const line = { held: 0, given: 0, cork: () => line.held++, uncork: () => line.given++ };
+  return line;
+}
+
 /** A large frame goes in so many pieces. */
 const PIECES = HUB_LIMITS.outboxHardBytes / 4 / HUB_LIMITS.fragmentBytes;
 const QUARTER = new Uint8Array(HUB_LIMITS.outboxHardBytes / 4);
@@ -35,12 +41,13 @@ function setUp() {
   const socket = slowSocket();
   const drained: Missed[] = [];
   const full: boolean[] = [];
+  const line = heldLine();
   const outbox = createOutbox({
-    ...{ socket, clock },
+    ...{ socket, line, clock },
     onDrained: (missed) => drained.push(missed),
     onFull: (is) => full.push(is),
   });
-  return { clock, socket, outbox, drained, full };
+  return { clock, socket, line, outbox, drained, full };
 }
 
 describe("an outbox", () => {
@@ -134,5 +141,25 @@ describe("an outbox", () => {
     expect(outbox.silentMs()).toBe(15_000);
     outbox.send(Uint8Array.of(1), "must");
     expect(outbox.silentMs()).toBe(0);
+  });
+
+  it("gives out in one piece what it is told in one turn, and holds nothing beyond it", async () => {
+    const { line, outbox } = setUp();
+    for (let frame = 0; frame < 5; frame++) outbox.send(Uint8Array.of(frame), "news");
+    expect(line).toMatchObject({ held: 1, given: 0 });
+    await new Promise(setImmediate);
+    expect(line).toMatchObject({ held: 1, given: 1 });
+    outbox.send(Uint8Array.of(5), "news");
+    await new Promise(setImmediate);
+    expect(line).toMatchObject({ held: 2, given: 2 });
+  });
+
+  it("does not hold back what is much", () => {
+    const { line, outbox } = setUp();
+    const part = new Uint8Array(HUB_LIMITS.fragmentBytes / 2);
+    outbox.send(part, "news");
+    expect(line.given).toBe(0);
+    outbox.send(part, "news");
+    expect(line.given).toBe(1);
   });
 });

@@ -78,7 +78,7 @@ export async function openWorld(store: Store) {
       const device = Buffer.from(person.device).toString("hex");
       page.join(socket);
       running.hub.connect(
-        socket.asSocket(),
+        { socket: socket.asSocket(), line: { cork() {}, uncork() {} } },
         { sheet, document: "drawing", grant, device, client: page.doc.clientID, generation: null },
         mark,
       );
