@@ -19,14 +19,8 @@ const WARM_CONFIG = { name: "warm", clients: 2, rooms: 1, activePerRoom: 2 };
 const SCENARIOS: Readonly<Record<string, (server: Served) => Promise<Figures>>> = {
   ...Object.fromEntries(
     CONFIGS.flatMap((config) => [
-      [
-        `${config.name} paced`,
-        async (server: Served) => {
-          await warm(server);
-          return paced(server, config, PACED_SECONDS);
-        },
-      ],
-      [`${config.name} burst`, (server: Served) => burst(server, config, BURST_SECONDS)],
+      [`${config.name} paced`, warmed((server) => paced(server, config, PACED_SECONDS))],
+      [`${config.name} burst`, warmed((server) => burst(server, config, BURST_SECONDS))],
     ]),
   ),
   join,
@@ -49,9 +43,12 @@ export async function benchHub(): Promise<Row[]> {
 }
 
 /** A server that people draw on has run for a while: none is measured while it still compiles its code. */
-async function warm(server: Served): Promise<void> {
-  const elsewhere = { ...server, place: (room: string) => server.place(`warm-${room}`) };
-  await burst(elsewhere, WARM_CONFIG, WARM_SECONDS);
+function warmed(measure: (server: Served) => Promise<Figures>) {
+  return async (server: Served) => {
+    const elsewhere = { ...server, place: (room: string) => server.place(`warm-${room}`) };
+    await burst(elsewhere, WARM_CONFIG, WARM_SECONDS);
+    return measure(server);
+  };
 }
 
 /** Scenario by scenario, so that each server is measured next to the others. */
