@@ -28,7 +28,8 @@ function same(after: Walk, yardstick: Yardstick, before: readonly Remark[]): voi
   const was = asked(before);
   expect(now.map(nameOf)).toEqual(was.map(nameOf));
   for (const [index, { measured, level }] of now.entries()) {
-    expect(measured.value).toBeCloseTo(was[index]?.measured.value ?? Number.NaN, 9);
+    // A knee that is stretched straight bends as the root of what its leg lacks: 1e-15 there is 3e-8 of a radian.
+    expect(measured.value).toBeCloseTo(was[index]?.measured.value ?? Number.NaN, 6);
     expect(level).toBe(was[index]?.level);
   }
 }

@@ -1,9 +1,16 @@
 import type { Side } from "../../body";
 import { type FootNode, type FootSpan, footSpan } from "./foot-nodes";
 import { type FootPart, type FootPoints, shapeBetween } from "./foot-shape";
-import { hermite, type Knot, parabolaSlope, type Told } from "./hermite";
+import {
+  hermite,
+  type Knot,
+  monotoneSlope,
+  parabolaSlope,
+  type SlopeOf,
+  type Told,
+} from "./hermite";
 import { mixedPoint } from "./mix";
-import type { Neighbours } from "./neighbours";
+import { type Neighbours, steadied } from "./neighbours";
 import { rolledFoot, shiftedFoot, turnedFoot } from "./rolling";
 
 /** A foot from one pose to the next, at any moment. */
@@ -86,20 +93,27 @@ function knotsOf(span: FootSpan, past: FootSpan | null, next: FootSpan | null) {
     ...after.map(turned(pitchOf(span, -1) - pitchOf(next, 0))),
   ];
   const knots = nodes.map((node, at): FootKnot => {
-    const [back, ahead] = [nodes[at - 1] ?? null, nodes[at + 1] ?? null];
-    const knot = (get: (one: FootNode) => number, still: boolean): Knot => {
+    const knot = (get: (one: FootNode) => number, slopeOf: SlopeOf): Knot => {
       const here = told(node, get);
-      return { ...here, slope: still ? 0 : parabolaSlope(told(back, get), here, told(ahead, get)) };
+      const [behind, back, ahead, beyond] = [at - 2, at - 1, at + 1, at + 2].map((nth) =>
+        told(nodes[nth] ?? null, get),
+      ) as [Told | null, Told | null, Told | null, Told | null];
+      const past = steadied([back, behind], here, ahead);
+      const next = steadied([ahead, beyond], here, back);
+      return { ...here, slope: slopeOf(past, here, next) };
     };
     return {
       at: node.at,
-      pitch: knot(({ pitch }) => pitch, false),
-      x: knot(({ carrier }) => carrier.x, node.lands),
-      y: knot(({ carrier }) => carrier.y, node.lands),
+      // On the ground it never turns beyond its poses: the leg would not reach, and the hips would sink.
+      pitch: knot(({ pitch }) => pitch, node.stood ? monotoneSlope : parabolaSlope),
+      x: knot(({ carrier }) => carrier.x, node.lands ? still : parabolaSlope),
+      y: knot(({ carrier }) => carrier.y, node.lands ? still : parabolaSlope),
     };
   });
   return { knots, first: before.length };
 }
+
+const still: SlopeOf = () => 0;
 
 /** A span beside this one, where it tells of the same points of the foot. */
 function alike(span: FootSpan, other: FootSpan | null): FootSpan | null {

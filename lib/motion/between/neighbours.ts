@@ -92,7 +92,7 @@ export function curveBetween(
 type Side = readonly [nearest: Told | null, behind: Told | null];
 
 /** The one of a side that tells a speed, by how near the other side's nearest is. */
-function steadied([nearest, behind]: Side, here: Told, other: Told | null): Told | null {
+export function steadied([nearest, behind]: Side, here: Told, other: Told | null): Told | null {
   if (nearest === null || behind === null || other === null) return nearest;
   const isTooNear = Math.abs(nearest.at - here.at) < TOO_NEAR * Math.abs(other.at - here.at);
   return isTooNear ? behind : nearest;
