@@ -28,6 +28,13 @@ const armsApart = (from: Walk, side: Side) =>
   alongOf(from, `${side} contact`, `${otherSide(side)}-wrist`) -
   alongOf(from, `${side} contact`, `${side}-wrist`);
 
+const heightsOf = (from: Walk, side: Side) => stepOf(from, side).map((name) => hipsUp(from, name));
+const rangeOf = (from: Walk, side: Side) =>
+  Math.max(...heightsOf(from, side)) - Math.min(...heightsOf(from, side));
+
+/** What neighbouring steps' ranges differ by, all but the rarest. Leg lengths. */
+const RANGE_APART = 0.022;
+
 const ONE_STEP = "one step that is drawn otherwise is no mirror image of the other";
 const DEEP = "a body that sinks deeper rises and sinks by more";
 
@@ -64,11 +71,13 @@ function faultsBy({ yardstick, of, fits }: Rule): readonly Fault[] {
       panels: ["@ contact", "@ down", "@ passing", "@ up", "next"],
       within: true,
       brings: { "hip-order": DEEP, symmetry: ONE_STEP },
+      // Half of it is no half where the step has more than that of itself, at other poses than its down: in
+      // captured walk 16_22 the second step rises and sinks by 4.5 % of a leg and the first by 2.3 %, which is
+      // 2.2 % apart, at the limit before anything is put there.
+      fits: (into, side) => rangeOf(into, side) - rangeOf(into, of(side)) < 0.5 * RANGE_APART,
       put(into, side, times) {
-        const heights = (one: Side) => stepOf(into, one).map((name) => hipsUp(into, name));
-        const own = heights(of(side));
-        const range = Math.max(...own) - Math.min(...own) + times * 0.022;
-        const to = Math.max(...heights(side)) - range;
+        const range = rangeOf(into, of(side)) + times * RANGE_APART;
+        const to = Math.max(...heightsOf(into, side)) - range;
         return carry(into, `${side} down`, { up: to - hipsUp(into, `${side} down`) });
       },
     },
@@ -151,7 +160,8 @@ function faultsBy({ yardstick, of, fits }: Rule): readonly Fault[] {
   const by = yardstick === "version" ? "a version" : "this walk";
   return faults.map((fault) => {
     const ruled: Fault = { ...fault, name: `${fault.name}, by ${by}`, yardsticks: [yardstick] };
-    return fits === undefined ? ruled : { ...ruled, fits };
+    const both = [fits, fault.fits].filter((one) => one !== undefined);
+    return { ...ruled, fits: (into, side) => both.every((one) => one(into, side)) };
   });
 }
 

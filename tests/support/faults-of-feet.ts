@@ -101,6 +101,9 @@ export const ROLL_FAULTS: readonly Fault[] = [
     level: "may-show",
     panels: ["@ passing"],
     foot: true,
+    brings: {
+      snap: "a foot that is turned up under an ankle that stays is lower between the poses, which stretches its leg",
+    },
     put: (into, side, times) => pitched(into, `${side} passing`, side, times * 10),
   },
   {
