@@ -39,6 +39,7 @@ const AT_CLOSE = { rows: STORE_LIMITS.compactRowsAtClose, bytes: STORE_LIMITS.co
 export function createCompactor({ compact, instance, clock, onDone }: CompactorDeps): Compactor {
   const line = new Map<number, CompactOrder["atLeast"]>();
   const notBefore = new Map<number, number>();
+  const restUntil = new Map<number, number>();
   let running: Promise<void> | null = null;
   let stopped = false;
 
@@ -61,6 +62,8 @@ export function createCompactor({ compact, instance, clock, onDone }: CompactorD
       const cameOff = done.outcome === "compacted" || done.outcome === "short";
       if (cameOff) notBefore.delete(documentId);
       else notBefore.set(documentId, clock.now() + AGAIN_MS);
+      if (done.outcome === "compacted")
+        restUntil.set(documentId, clock.now() + STORE_LIMITS.compactRestMs);
       onDone(done);
     }
     line.clear();
@@ -72,13 +75,22 @@ export function createCompactor({ compact, instance, clock, onDone }: CompactorD
     line.set(documentId, atLeast);
     running ??= run();
   };
+  /** Drawn so fast that it would be due again at once, a document costs more to compact than its tail to load. */
+  const rests = ({ documentId, tailRows, tailBytes }: DocumentTail) =>
+    (restUntil.get(documentId) ?? 0) > clock.now() &&
+    tailRows < STORE_LIMITS.compactLongTail * AT_WORK.rows &&
+    tailBytes < STORE_LIMITS.compactLongTail * AT_WORK.bytes;
   return {
     look(tails) {
-      for (const { documentId, tailRows, tailBytes } of tails) {
-        if (tailRows >= AT_WORK.rows || tailBytes >= AT_WORK.bytes) order(documentId, AT_WORK);
+      for (const tail of tails) {
+        const isDue = tail.tailRows >= AT_WORK.rows || tail.tailBytes >= AT_WORK.bytes;
+        if (isDue && !rests(tail)) order(tail.documentId, AT_WORK);
       }
     },
-    closed: (documentId) => order(documentId, AT_CLOSE),
+    closed(documentId) {
+      restUntil.delete(documentId);
+      order(documentId, AT_CLOSE);
+    },
     stop() {
       stopped = true;
     },

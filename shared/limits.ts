@@ -65,6 +65,9 @@ export const STORE_LIMITS = {
   /** So many updates after a snapshot, or so many bytes of them, make the next one due. Rows, bytes. */
   compactRows: 1000,
   compactBytes: 2 * MIB,
+  /** How long a document that was just compacted is let be, unless its tail is so many times as long. Our own choice, no source. */
+  compactRestMs: 20_000,
+  compactLongTail: 10,
   /** The same when nobody is in the room any more. Rows. */
   compactRowsAtClose: 200,
   /** Old rows go in steps, so that nobody waits long for the database. Rows. */

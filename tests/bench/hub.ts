@@ -1,5 +1,5 @@
 import { burst } from "./load/burst";
-import { CONFIGS } from "./load/config";
+import { CONFIGS, passed } from "./load/config";
 import { join } from "./load/join";
 import { judge } from "./load/judge";
 import { paced } from "./load/paced";
@@ -12,6 +12,7 @@ const ROUNDS = 3;
 const PACED_SECONDS = 6;
 const BURST_SECONDS = 5;
 const WARM_SECONDS = 2;
+const REST_MS = 3000; // in which what warming up has left behind is done
 
 const WARM_CONFIG = { name: "warm", clients: 2, rooms: 1, activePerRoom: 2 };
 
@@ -47,6 +48,7 @@ function warmed(measure: (server: Served) => Promise<Figures>) {
   return async (server: Served) => {
     const elsewhere = { ...server, place: (room: string) => server.place(`warm-${room}`) };
     await burst(elsewhere, WARM_CONFIG, WARM_SECONDS);
+    await passed(REST_MS);
     return measure(server);
   };
 }

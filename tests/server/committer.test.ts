@@ -32,6 +32,7 @@ function setUp() {
   let disk = gate();
   disk.open();
   const committer = createCommitter({
+    gather: () => Promise.resolve(),
     append: async ({ id, updates }) => {
       await disk.passed;
       names.push(id);
@@ -276,5 +277,29 @@ describe("the committer", () => {
     await committer.idle();
     expect(pressure).toEqual([true, false]);
     expect(committer.waiting()).toBe(0);
+  });
+
+  it("takes into a commit what comes in while it gathers", async () => {
+    const door = gate();
+    const batches: number[] = [];
+    const committer = createCommitter({
+      gather: () => door.passed,
+      append: async ({ updates }) => {
+        batches.push(updates.length);
+        return { stored: [], refused: [] };
+      },
+      ...{ clock: handClock(), onState() {}, onPressure() {}, onFault() {} },
+    });
+    const add = (number: number) =>
+      committer.add({
+        ...{ documentId: number, update: update(number), committed() {}, voided() {} },
+      });
+    add(1);
+    await settle();
+    add(2);
+    expect(batches).toEqual([]);
+    door.open();
+    await committer.idle();
+    expect(batches).toEqual([2]);
   });
 });

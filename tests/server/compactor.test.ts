@@ -77,6 +77,32 @@ describe("the compactor", () => {
     expect(orders.at(-1)?.documentId).toBe(1);
   });
 
+  it("lets a document be that it has just done, unless its tail is long or its room closes", async () => {
+    const { tail, orders, clock, compactor } = setUp(
+      Array.from({ length: 4 }, () => ({ outcome: "compacted", rows: 1, bytes: 1 })),
+    );
+    const { compactRestMs, compactLongTail } = STORE_LIMITS;
+    const expectDone = async (count: number) => {
+      await compactor.idle();
+      expect(orders).toHaveLength(count);
+    };
+    tail(1, compactRows);
+    await expectDone(1);
+    tail(1, compactLongTail * compactRows - 1, compactLongTail * compactBytes - 1);
+    await expectDone(1);
+    tail(2, compactRows);
+    await expectDone(2);
+    tail(1, compactLongTail * compactRows);
+    await expectDone(3);
+    compactor.closed(1);
+    await expectDone(4);
+    tail(2, compactRows);
+    await expectDone(4);
+    clock.pass(compactRestMs);
+    tail(2, compactRows);
+    await expectDone(5);
+  });
+
   it("begins nothing after it was stopped", async () => {
     const { tail, orders, compactor, shut, open } = setUp();
     shut();

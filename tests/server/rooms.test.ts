@@ -37,6 +37,7 @@ function setUp({ load }: { load?: () => Promise<StoredDocument | null> } = {}) {
   const poisoned: Offer[] = [];
   let loads = 0;
   const committer = createCommitter({
+    gather: () => Promise.resolve(),
     append: async ({ updates }: NewBatch) => {
       await disk.open.passed;
       stored.push(...updates.map(({ bytes }) => bytes));
