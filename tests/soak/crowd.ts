@@ -10,11 +10,12 @@ import { setup } from "../support/programs";
 
 const PEOPLE = 200;
 const ROOMS = 20;
-const STROKES_EACH = 20; // drawn over and over, so that the documents stay as large as they are
 const STROKE_BYTES = 222;
 const DRAW_EVERY_MS = 1000; // each of them
 const LEAVE_EVERY_MS = 100; // somebody, and comes back at once
+const MOVE_EVERY_MS = 6000; // everybody in one room, to a new sheet: else the documents would grow, and memory with them
 const LOOK_EVERY_MS = 2000;
+const LOOKS_A_MINUTE = 30;
 const WARM_UP = 1 / 3; // of the time
 const MIB_AN_HOUR = 1; // source: the hub's design, measured
 const SETTLE_MS = 5000;
@@ -27,17 +28,24 @@ interface Look {
   readonly handles: number;
 }
 
-/** Two hundred people in twenty rooms, who draw, leave and come back; answers whether anything grew. */
+/**
+ * Two hundred people in twenty rooms, who draw, leave and come back, and go on to a new sheet every two
+ * minutes; answers whether anything grew. What was drawn over would stay in the documents as what was
+ * taken away does, so no sheet is drawn on for long.
+ */
 export async function soakCrowd(minutes: number): Promise<readonly string[]> {
   await setup();
   const folder = temporaryFolder();
   const health = await freePort();
-  const hub = await startHubProcess(folder.path, { HEALTH_PORT: `${health}` });
+  const hub = await startHubProcess(folder.path, {
+    HEALTH_PORT: `${health}`,
+    ADDRESS_SHEETS: "100000",
+  });
   try {
     const before = await settledHandles(hub, health);
-    const people = await comeIn(hub.url);
-    const looks = await live(hub, people, minutes);
-    await Promise.all(people.map(({ leave }) => leave()));
+    const rooms = await Promise.all(Array.from({ length: ROOMS }, () => room(hub.url)));
+    const looks = await live(hub, rooms, minutes);
+    await Promise.all(rooms.flatMap(({ people }) => people.map(({ leave }) => leave())));
     let after = await settledHandles(hub, health);
     for (let wait = 0; wait < LET_GO_MS && after > before + SPARE; wait += SETTLE_MS) {
       after = await settledHandles(hub, health);
@@ -49,76 +57,105 @@ export async function soakCrowd(minutes: number): Promise<readonly string[]> {
   }
 }
 
+type Come = (doc: Y.Doc) => Promise<HubClient>;
+
+/** People on one sheet, and later on another. */
+interface Room {
+  readonly people: readonly Person[];
+  moveOn(): Promise<void>;
+}
+
 interface Person {
   draw(): void;
   leave(): Promise<void>;
   leaveAndComeBack(): Promise<void>;
+  /** To where the door leads now, with nothing in hand. */
+  goThrough(door: Come): Promise<void>;
 }
 
-async function comeIn(url: string): Promise<Person[]> {
-  const people: Person[] = [];
-  for (let room = 0; room < ROOMS; room++) {
+async function room(url: string): Promise<Room> {
+  const doorOfNewSheet = async (): Promise<Come> => {
     const { sheet, links } = await createSheet(url);
     const cookie = await enter(url, sheet, links.draw);
-    const come = (doc: Y.Doc) => openPage({ url, sheet, cookie, doc, client: doc.clientID });
-    const some = Array.from({ length: PEOPLE / ROOMS }, (_, index) => person(`${index}`, come));
-    people.push(...(await Promise.all(some)));
-  }
-  return people;
-}
-
-/** Someone who keeps his copy when he leaves, as a page does. */
-async function person(name: string, come: (doc: Y.Doc) => Promise<HubClient>): Promise<Person> {
-  let page = await come(new Y.Doc());
-  let drawn = 0;
+    return (doc) => openPage({ url, sheet, cookie, doc, client: doc.clientID });
+  };
+  const door = await doorOfNewSheet();
+  const some = Array.from({ length: PEOPLE / ROOMS }, (_, index) => person(`${index}`, door));
+  const people = await Promise.all(some);
   return {
-    draw() {
-      if (page.closed !== null) return;
-      const bytes = new Uint8Array(STROKE_BYTES).fill(drawn % 251);
-      page.draw(`${name} ${drawn++ % STROKES_EACH}`, bytes);
-    },
-    leave: () => page.close(),
-    async leaveAndComeBack() {
-      await page.close();
-      const copy = new Y.Doc();
-      Y.applyUpdate(copy, Y.encodeStateAsUpdate(page.doc));
-      copy.clientID = page.doc.clientID; // under its old id, as what was drawn offline comes back
-      page.doc.destroy();
-      page = await come(copy);
+    people,
+    async moveOn() {
+      const next = await doorOfNewSheet();
+      await Promise.all(people.map((one) => one.goThrough(next)));
     },
   };
 }
 
-async function live(hub: HubProcess, people: readonly Person[], minutes: number): Promise<Look[]> {
+/** Someone who keeps his copy when he leaves, as a page does. He does one thing after another. */
+async function person(name: string, first: Come): Promise<Person> {
+  let come = first;
+  let page = await come(new Y.Doc());
+  let drawn = 0;
+  let busy = Promise.resolve();
+  const next = (act: () => Promise<void>) => {
+    busy = busy.then(act);
+    return busy;
+  };
+  const takeSeat = async (doc: Y.Doc) => {
+    page.doc.destroy();
+    page = await come(doc);
+  };
+  return {
+    draw() {
+      if (page.closed !== null) return;
+      page.draw(`${name} ${drawn}`, new Uint8Array(STROKE_BYTES).fill(drawn++ % 251));
+    },
+    leave: () => next(() => page.close()),
+    leaveAndComeBack: () =>
+      next(async () => {
+        await page.close();
+        const copy = new Y.Doc();
+        Y.applyUpdate(copy, Y.encodeStateAsUpdate(page.doc));
+        copy.clientID = page.doc.clientID; // under its old id, as what was drawn offline comes back
+        await takeSeat(copy);
+      }),
+    goThrough: (door) =>
+      next(async () => {
+        await page.close();
+        come = door;
+        await takeSeat(new Y.Doc());
+      }),
+  };
+}
+
+async function live(hub: HubProcess, rooms: readonly Room[], minutes: number): Promise<Look[]> {
   const roll = dice(1);
   const since = Date.now();
   const looks: Look[] = [];
-  const away = new Set<Person>();
   const hours = () => (Date.now() - since) / 3.6e6;
   const look = () => {
     const found = { hours: hours(), rss: memory(hub.pid).now, handles: handlesOf(hub) };
     looks.push(found);
-    if (looks.length % 15 === 0) {
-      console.error(
-        `crowd: ${(found.hours * 60).toFixed(1)} min, ${found.rss.toFixed(1)} MiB, ${found.handles} handles`,
-      );
-    }
+    if (looks.length % LOOKS_A_MINUTE !== 0) return;
+    const said = `${(found.hours * 60).toFixed(1)} min, ${found.rss.toFixed(1)} MiB`;
+    console.error(`crowd: ${said}, ${found.handles} handles`);
   };
-  const swap = async () => {
-    const one = roll.of(people);
-    if (away.has(one)) return;
-    away.add(one);
-    await one.leaveAndComeBack();
-    away.delete(one);
+  const people = rooms.flatMap((each) => each.people);
+  const acts = new Set<Promise<void>>();
+  const act = (work: Promise<void>) => {
+    acts.add(work);
+    void work.finally(() => acts.delete(work));
   };
+  let moves = 0;
   const timers = [
     ...people.map((one) => setInterval(() => one.draw(), DRAW_EVERY_MS)),
-    setInterval(() => void swap(), LEAVE_EVERY_MS),
+    setInterval(() => act(roll.of(people).leaveAndComeBack()), LEAVE_EVERY_MS),
+    setInterval(() => act(rooms[moves++ % ROOMS]?.moveOn() ?? Promise.resolve()), MOVE_EVERY_MS),
     setInterval(look, LOOK_EVERY_MS),
   ];
   await new Promise((resolve) => setTimeout(resolve, minutes * 60_000));
   for (const timer of timers) clearInterval(timer);
-  while (away.size > 0) await new Promise((resolve) => setTimeout(resolve, 50));
+  await Promise.all(acts);
   return looks.filter((each) => each.hours * 60 > minutes * WARM_UP);
 }
 
@@ -147,7 +184,7 @@ function judge(
   looks: readonly Look[],
   { before, after }: { readonly before: number; readonly after: number },
 ): string[] {
-  const { slope, error } = slopeOf(looks);
+  const { slope, error } = slopeOf(troughsOf(looks));
   const handles = looks.map((look) => look.handles);
   const mean = looks.reduce((sum, { rss }) => sum + rss, 0) / looks.length;
   console.error(
@@ -166,6 +203,15 @@ function judge(
     faults.push(`crowd: handles grow from ${least(handles)} to ${least(handles.slice(-third))}`);
   if (after > before + SPARE) faults.push(`crowd: ${before} handles before, ${after} after`);
   return faults;
+}
+
+/** The least of every minute: memory rises until it is collected, and how high says little. */
+function troughsOf(looks: readonly Look[]): Look[] {
+  const minutes = Math.floor(looks.length / LOOKS_A_MINUTE);
+  return Array.from({ length: minutes }, (_, minute) => {
+    const some = looks.slice(minute * LOOKS_A_MINUTE, (minute + 1) * LOOKS_A_MINUTE);
+    return some.reduce((least, each) => (each.rss < least.rss ? each : least));
+  });
 }
 
 /** Least squares, with the standard error of the slope. MiB an hour. */
