@@ -66,8 +66,8 @@ export const STORE_LIMITS = {
   compactRows: 1000,
   compactBytes: 2 * MIB,
   /** How long a document that was just compacted is let be, unless its tail is so many times as long. Our own choice, no source. */
-  compactRestMs: 20_000,
-  compactLongTail: 10,
+  compactRestMs: 5000,
+  compactLongTail: 4,
   /** The same when nobody is in the room any more. Rows. */
   compactRowsAtClose: 200,
   /** Old rows go in steps, so that nobody waits long for the database. Rows. */
