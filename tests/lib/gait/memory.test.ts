@@ -15,7 +15,7 @@ import {
 import { VIEWS } from "../../../lib/geometry";
 import { POSES } from "../../../lib/motion";
 import { type Dice, dice } from "../../support/dice";
-import { push, raise, walk } from "../../support/walk";
+import { push, raise, walk, withPanel } from "../../support/walk";
 
 const EDITS = 20; // of one walk, one after the other
 const RUNS = 2;
@@ -179,6 +179,26 @@ describe("a review that remembers the one before", () => {
     const second = reviewWalk({ ...before, panels }, "trade");
     const same = second.findings.filter((finding) => first.findings.includes(finding));
     expect(same.length).toBeGreaterThan(second.findings.length / 2);
+  });
+});
+
+describe("a step of a limp, held against the first step on its own foot", () => {
+  it("is told anew when the poses of that one change places", () => {
+    const limp: Walk = { ...twoStrides(), kind: "limp" };
+    const second = ({ findings }: Review) =>
+      findings.filter(
+        ({ check, panels }) =>
+          check === "pose-order" &&
+          panels.some((id) => id.startsWith("right") && id.endsWith("again")),
+      );
+    const before = second(reviewWalk(limp, "this-walk"));
+    const early = withPanel(limp, "right up", { frame: 29 }); // before its passing
+    const told = second(reviewWalk(early, "this-walk"));
+    expect(before.map(({ kind }) => kind)).toEqual(["sound"]);
+    expect(told).toMatchObject([{ kind: "remark", measured: { value: 2, unit: "poses" } }]);
+    expect(told).toEqual(
+      second(review(unread({ walk: early, yardstick: "this-walk", against: {} }))),
+    );
   });
 });
 
