@@ -87,10 +87,7 @@ export function createCompactor({ compact, instance, clock, onDone }: CompactorD
         if (isDue && !rests(tail)) order(tail.documentId, AT_WORK);
       }
     },
-    closed(documentId) {
-      restUntil.delete(documentId);
-      order(documentId, AT_CLOSE);
-    },
+    closed: (documentId) => order(documentId, AT_CLOSE),
     stop() {
       stopped = true;
     },

@@ -38,7 +38,7 @@ describe("an append that runs through at once", () => {
     await store.close();
   });
 
-  it("stores nothing of a batch of which one document has gone on to another generation", async () => {
+  it("goes the general way where one document of a batch has gone on to another generation", async () => {
     const { connection, store } = await opened();
     const [one, other] = [await drawnDocument(store), await drawnDocument(store)];
     await store.raiseGeneration(other.sheet, null, 1);
