@@ -13,7 +13,7 @@ export default defineConfig({
   testMatch: "**/*.spec.ts",
   outputDir: "test-results/journeys",
   fullyParallel: true, // no file waits as the last, with one worker idle
-  workers: 3, // they wait for their pages more than they use two cores: half of the time was idle. Measured.
+  workers: 2,
   retries: 0, // a journey that passes the second time has a fault
   // Steps wait for what they look for: only a step that never comes should meet these.
   timeout: 180_000,
