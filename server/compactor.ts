@@ -62,8 +62,9 @@ export function createCompactor({ compact, instance, clock, onDone }: CompactorD
       const cameOff = done.outcome === "compacted" || done.outcome === "short";
       if (cameOff) notBefore.delete(documentId);
       else notBefore.set(documentId, clock.now() + AGAIN_MS);
-      if (done.outcome === "compacted")
-        restUntil.set(documentId, clock.now() + STORE_LIMITS.compactRestMs);
+      const now = clock.now();
+      for (const [rested, until] of restUntil) if (until <= now) restUntil.delete(rested);
+      if (done.outcome === "compacted") restUntil.set(documentId, now + STORE_LIMITS.compactRestMs);
       onDone(done);
     }
     line.clear();
