@@ -66,7 +66,7 @@ function stateOf(
   const low = lowPoint(panel, side, study.leg);
   if (low === null) return named === null ? cannotTell(panel, side) : told(named, "label");
   if (clearlyBeyond(low.y, low.plusMinus, OFF_THE_GROUND)) return told("air", "marks");
-  const isDown = low.y + low.plusMinus <= OFF_THE_GROUND;
+  const isDown = !clearlyBeyond(low.y + low.plusMinus, 0, OFF_THE_GROUND);
   const mayBear = named !== "air" || (panel.pose === "down" && isDown);
   if (!mayBear) return told("air", "label");
   if (named === null && !isDown) {
@@ -110,7 +110,7 @@ function byPitch(
   const onToe = isBallUp(panel, side, { leg, stand }) && isPitched(panel, side);
   if (onToe) return "toe";
   if (clearlyBeyond(-value, plusMinus, FLAT_WITHIN)) return "ball";
-  return Math.abs(value) + plusMinus <= FLAT_WITHIN ? "flat" : null;
+  return clearlyBeyond(Math.abs(value) + plusMinus, 0, FLAT_WITHIN) ? null : "flat";
 }
 
 /** Whether the heel is up, seen from the toe. */

@@ -1,4 +1,5 @@
 import { type LegLength, type LimbJoint, limbJoint, SIDES, type Side } from "../body";
+import { greatestOf } from "./beyond";
 import { perPanel } from "./per-panel";
 import { type GroundMark, seenMark } from "./seen-mark";
 import type { WalkPanel } from "./walk";
@@ -40,12 +41,9 @@ export function needsFoot(side: Side): string {
   return `the ${side} heel and ball or toe marked in the side view`;
 }
 
-/** The lowest point; null of none. */
+/** The lowest point, of a flat foot its heel; null of none. */
 export function lowest(points: readonly FootPoint[]): FootPoint | null {
-  return points.reduce<FootPoint | null>(
-    (low, point) => (low === null || point.y < low.y ? point : low),
-    null,
-  );
+  return greatestOf(points, ({ y }) => -y) ?? null;
 }
 
 /**

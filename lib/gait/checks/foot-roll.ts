@@ -1,7 +1,7 @@
 import { type JointName, limbJoint, type Side } from "../../body";
 import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
-import { clearlyBeyond } from "../beyond";
+import { clearlyBeyond, greatestOf } from "../beyond";
 import { byPattern } from "../by-pattern";
 import type { Finding, Reading, Remark } from "../finding";
 import { footPoints, isWholeFoot, needsFoot } from "../foot";
@@ -126,16 +126,14 @@ function leaving(study: Study, step: Step, side: Side): Finding {
   const read = peeling
     .map((panel) => toeOverHeel(study, panel, side))
     .filter((found) => found !== null);
-  const worst = read.reduce<ToeOverHeel | null>(
-    (most, found) => (most === null || surely(found) > surely(most) ? found : most),
-    null,
-  );
-  if (worst !== null) {
+  const worst = greatestOf(read, surely);
+  if (worst !== undefined) {
     const { value, plusMinus } = worst.measured;
     if (clearlyBeyond(value, plusMinus, TOE_OVER_HEEL)) return toeFirst(study, side, worst);
   }
   const leaves = { ...about, panels: peeling };
-  if (worst === null || read.length < peeling.length) return cannotTell(leaves, needsFoot(side));
+  if (worst === undefined || read.length < peeling.length)
+    return cannotTell(leaves, needsFoot(side));
   return sound(leaves, worst.measured);
 }
 

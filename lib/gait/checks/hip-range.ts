@@ -1,6 +1,6 @@
 import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
-import { clearlyBeyond } from "../beyond";
+import { clearlyBeyond, greatestOf } from "../beyond";
 import { byPattern } from "../by-pattern";
 import type { Finding, Reading, Remark } from "../finding";
 import { RANGE_LIMITS, RANGE_SOURCE } from "../methods/hip-range";
@@ -41,10 +41,10 @@ function judge(study: Study, step: Step): Finding[] {
   const about = { check: "hip-range", side, panels } as const;
   if (study.leg.kind === "cannot-tell") return [cannotTell(about, study.leg.needs)];
   const heights = stepHeights(study, step);
-  const low = heights.reduce<PosedHips | null>((a, b) => (a && a.value <= b.value ? a : b), null);
-  const high = heights.reduce<PosedHips | null>((a, b) => (a && a.value >= b.value ? a : b), null);
+  const low = greatestOf(heights, ({ value }) => -value);
+  const high = greatestOf(heights, ({ value }) => value);
   const needs = missing(step, heights);
-  if (low === null || high === null) return [cannotTell(about, needs ?? NEEDS_A_STEP)];
+  if (low === undefined || high === undefined) return [cannotTell(about, needs ?? NEEDS_A_STEP)];
   const measured: Reading = {
     value: high.value - low.value,
     plusMinus: rootSumSquare(high.plusMinus, low.plusMinus),

@@ -1,5 +1,5 @@
 import { gathered } from "../../gathered";
-import { clearlyBeyond } from "../beyond";
+import { clearlyBeyond, greatestOf } from "../beyond";
 import type { Finding, Reading, Remark, Spot } from "../finding";
 import { hipsAlong, ONE_HIP_ALONG } from "../hips-along";
 import {
@@ -115,7 +115,7 @@ function backOf(study: Study, step: Step, panels: readonly WalkPanel[]): Remark 
     const back = goneBack(study, before, panel);
     if (back !== null) found.push({ before, panel, back });
   }
-  const [worst] = found.toSorted((a, b) => b.back.value - a.back.value);
+  const worst = greatestOf(found, ({ back }) => back.value);
   if (worst === undefined) return null;
   const { before, panel, back } = worst;
   return remarkOn(study, step, [before, panel], {

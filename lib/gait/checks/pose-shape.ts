@@ -1,7 +1,7 @@
 import type { JointName, LegLength, Side } from "../../body";
 import { rootSumSquare } from "../../geometry";
 import { isStepPose } from "../../motion";
-import { clearlyBeyond } from "../beyond";
+import { clearlyBeyond, greatestOf } from "../beyond";
 import type { Reading, Remark } from "../finding";
 import { feetAlong, footPoints, isWholeFoot, lowest } from "../foot";
 import { CROSSING, IN_THE_AIR, NOT_A_PASSING, SHAPE_SOURCE, WIDER } from "../methods/pose-order";
@@ -67,7 +67,7 @@ function asContact(study: Study, group: PoseGroup, panel: WalkPanel, apart: Read
   const about = [group.contact, group.end].filter((contact) => contact?.pose === "contact");
   const widths = about.map((contact) => (contact == null ? null : feetApart(contact, study.leg)));
   const read = widths.filter((width) => width !== null);
-  const widest = read.toSorted((a, b) => b.value - a.value)[0];
+  const widest = greatestOf(read, ({ value }) => value);
   // Steps may be long and short by turns: one contact alone does not say how wide a contact is.
   if (widest === undefined || read.length < 2) return { kind: "as-labelled" };
   const measured: Reading = {

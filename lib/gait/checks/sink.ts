@@ -41,7 +41,7 @@ function judge(study: Study, panel: WalkPanel, side: Side): Finding {
 }
 
 function limitOf(point: FootPoint, heel: FootPoint | null): number {
-  return heel !== null && heel.y - point.y > PEELING ? PEELING_LIMIT : SINK_LIMIT;
+  return heel !== null && clearlyBeyond(heel.y - point.y, 0, PEELING) ? PEELING_LIMIT : SINK_LIMIT;
 }
 
 interface Sunk {

@@ -1,6 +1,6 @@
 import { gathered } from "../../gathered";
 import { rootSumSquare } from "../../geometry";
-import { clearlyBeyond } from "../beyond";
+import { clearlyBeyond, greatestFirst } from "../beyond";
 import { expectedFrames, stepFrames, type Timed } from "../expected-frames";
 import type { CannotTell, Finding, Reading, Remark } from "../finding";
 import {
@@ -39,7 +39,7 @@ export function spacing(study: Study, step: Step): Finding {
       `the poses of ${whoseStep(step.weightOn)} in the order down, passing, up`,
     );
   }
-  const uneven = gapsOf(timed).toSorted((a, b) => off(b) - off(a));
+  const uneven = gapsOf(timed).toSorted((a, b) => greatestFirst(off(a), off(b)));
   const [worst] = uneven;
   if (worst === undefined) return cannotTell(step, nextContact(step.weightOn, step.contact));
   const allowed = EXPOSURES_OFF * study.walk.exposure;

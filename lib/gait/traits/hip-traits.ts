@@ -1,13 +1,14 @@
 import { rootSumSquare } from "../../geometry";
 import type { StepPose } from "../../motion";
 import type { NoReading } from "../answer";
+import { greatestOf } from "../beyond";
 import type { Trait, TraitReading } from "../by-pattern";
 import { whoseStep } from "../checks/step-words";
 import type { Spot } from "../finding";
 import type { HipHeight } from "../hip-height";
 import { NEIGHBOURS } from "../methods/neighbouring-steps";
 import type { Step } from "../step";
-import { type PosedHips, stepHeights } from "../step-heights";
+import { stepHeights } from "../step-heights";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 
@@ -38,7 +39,8 @@ export const RANGE_TRAITS: readonly Trait[] = [
 function rangeOf(study: Study, step: Step): TraitReading | NoReading {
   const heights = stepHeights(study, step);
   const whole = step.next === null ? step.panels : [...step.panels, step.next];
-  const [low, high] = [heights.toSorted(byHeight)[0], heights.toSorted(byHeight).at(-1)];
+  const low = greatestOf(heights, ({ value }) => -value);
+  const high = greatestOf(heights, ({ value }) => value);
   if (low === undefined || high === undefined || heights.length < whole.length) {
     return {
       kind: "cannot-tell",
@@ -56,10 +58,6 @@ function rangeOf(study: Study, step: Step): TraitReading | NoReading {
     panels: ends.map(({ panel }) => panel),
     spots: ends.map(({ panel, view, joints }) => ({ panel: panel.id, view, joints })),
   };
-}
-
-function byHeight(a: PosedHips, b: PosedHips): number {
-  return a.value - b.value;
 }
 
 function overContact(study: Study, step: Step, pose: StepPose): TraitReading | NoReading {

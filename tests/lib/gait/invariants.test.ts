@@ -2,12 +2,14 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Answer, COMMON_YARDSTICKS, reviewWalk, type Walk } from "../../../lib/gait";
 import reference from "../../reference/captured-strides.json";
+import { LEG } from "../../support/built-poses";
 import { capturedWalk } from "../../support/captured";
 import { changeMarks, redrawn, turnedOver } from "../../support/changed-marks";
 import { mirroredWalk, mirrorWord } from "../../support/mirrored-walk";
 import { roughWalk } from "../../support/rough-walk";
 import { sameWhenSwitched } from "../../support/switched";
 import { remarksOf } from "../../support/told-remarks";
+import { lift, type PanelName, raise, walk } from "../../support/walk";
 
 const yardsticks = fc.constantFrom(...COMMON_YARDSTICKS);
 
@@ -63,6 +65,20 @@ describe("a walk", () => {
       }),
       { numRuns: 50 },
     );
+  });
+
+  it("names the same of two poses as high, and takes the same heel for a raised one, at every size", () => {
+    const as = hipsOf(walk(), "left up") - hipsOf(walk(), "left passing");
+    const high = raise(raise(walk(), "left up", 0.06), "left passing", 0.06 - as / LEG);
+    const onTip = lift(walk(), "right passing", ["right-toe", "right-ball"], -0.028);
+    const tipped = lift(onTip, "right passing", ["right-heel"], -0.008);
+    for (const drawn of [high, tipped]) {
+      const expected = remarksOf(drawn, "trade");
+      expect(expected).not.toEqual([]);
+      for (let percent = 30; percent <= 180; percent++) {
+        expect(remarksOf(redrawn(drawn, percent / 100, 7), "trade")).toEqual(expected);
+      }
+    }
   });
 
   it("draws the same remarks on the spot and travelling", () => {
@@ -123,5 +139,8 @@ describe("a walk", () => {
     );
   });
 });
+
+const hipsOf = ({ panels }: Walk, name: PanelName) =>
+  panels.find(({ id }) => id === name)?.marks.side["left-hip"]?.y ?? Number.NaN;
 
 const toldBy = (answer: Answer | undefined) => (answer?.kind === "value" ? answer.value : 0);
