@@ -12,6 +12,7 @@ export default defineConfig({
         test: {
           name: "lib",
           include: ["tests/{lib,shared,bin,app}/**/*.test.ts"],
+          setupFiles: "tests/support/property-seed.ts",
           environment: "node",
           isolate: false, // nothing here keeps a state that a test could spoil; half the time went into loading
           testTimeout: 30_000, // the invariants try hundreds of walks; a busy machine takes its time

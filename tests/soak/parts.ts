@@ -4,6 +4,7 @@ import { soakDrains } from "./drains";
 import { soakFuzz, soakModel, soakPartitions } from "./hostile";
 import { soakKills } from "./kills";
 import { soakPowerLoss } from "./power-loss";
+import { soakProperties } from "./properties";
 import { soakSlow } from "./slow";
 import { soakStuck } from "./stuck";
 
@@ -14,6 +15,7 @@ const SCHEDULES_A_THROW = 50; // ten thousand
 const STUCK_A_THROW = 1 / 40; // five times ten seconds
 const PARTITIONS_A_THROW = 1 / 20; // ten rounds of each trouble
 const DRAINS_A_THROW = 1 / 10; // twenty
+const ROUNDS_A_THROW = 1 / 20; // ten seeds for every property
 const MINUTES_A_THROW = 1 / 40; // five of the crowd
 
 /** A long proof by its name: so many throws in, the targets that were missed out. */
@@ -30,5 +32,6 @@ export const PARTS: Readonly<Record<string, Part>> = {
   drains: (throws) => soakDrains(Math.ceil(DRAINS_A_THROW * throws)),
   crowd: (throws) => soakCrowd(MINUTES_A_THROW * throws),
   slow: soakSlow,
+  properties: (throws) => soakProperties(Math.ceil(ROUNDS_A_THROW * throws)),
   detection: soakDetection,
 };
