@@ -1,4 +1,5 @@
 /** `npm run up`: installs what is missing, builds if anything changed, starts the board. */
+import { BOARD_FLAGS } from "./house/board-flags.mjs";
 import { ensureBuilt } from "./house/built.mjs";
 import { endWithNpm } from "./house/end-with-npm.mjs";
 import { requireNode } from "./house/node-version.mjs";
@@ -12,5 +13,5 @@ await plainly(async () => {
   await requireFreePort(addressAsked()); // before the long part
   await ensurePackages();
   await ensureBuilt();
-  serve(["dist/server.mjs"], { NODE_ENV: "production" });
+  serve([...BOARD_FLAGS, "dist/server.mjs"], { NODE_ENV: "production" });
 });

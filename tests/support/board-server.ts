@@ -4,6 +4,7 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { BOARD_FLAGS } from "../../scripts/house/board-flags.mjs";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -52,7 +53,7 @@ interface Server {
 
 /** Resolves once the server has printed its address: by then it answers. */
 function startServer(env: Readonly<Record<string, string>>): Promise<Server> {
-  const child = spawn(process.execPath, ["dist/server.mjs"], {
+  const child = spawn(process.execPath, [...BOARD_FLAGS, "dist/server.mjs"], {
     cwd: ROOT,
     env: { ...process.env, NODE_ENV: "production", HOST: "127.0.0.1", ...env },
     stdio: ["ignore", "pipe", "pipe"],

@@ -2,6 +2,7 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
 import { createInterface } from "node:readline";
 import { fileURLToPath } from "node:url";
+import { BOARD_FLAGS } from "../../scripts/house/board-flags.mjs";
 import { toRun } from "./programs";
 
 const PROJECT = fileURLToPath(new URL("../..", import.meta.url));
@@ -21,7 +22,8 @@ export function startHubProcess(
   dataDir: string,
   env: Readonly<Record<string, string>> = {},
 ): Promise<HubProcess> {
-  return startProcess("server/main.ts", { DATA_DIR: dataDir, HEELSTRIP_PAGES: "off", ...env });
+  const args = [...BOARD_FLAGS, ...toRun("server/main.ts")];
+  return startNode(args, { DATA_DIR: dataDir, HEELSTRIP_PAGES: "off", ...env });
 }
 
 /** Any server of ours that says its address on its first lines. */
