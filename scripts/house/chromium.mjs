@@ -4,8 +4,21 @@ import { run, runTool } from "./run.mjs";
 
 const NAMES = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"];
 
-/** Quiet, alike on every machine, and without a request to anyone. */
+/** What Playwright turns off: the switch counts once, so ours has to name these as well. */
+const OFF_IN_PLAYWRIGHT = [
+  ...["AvoidUnnecessaryBeforeUnloadCheckSync", "DestroyProfileOnBrowserClose", "HttpsUpgrades"],
+  ...["HttpsFirstBalancedModeAutoEnable", "LensOverlay", "MediaRouter", "PaintHolding"],
+  ...["ThirdPartyStoragePartitioning", "AvoidCorsURLLoaderRestartOnRedirect"],
+  ...["TcpPortRandomizationWin", "OptimizationHints", "NetworkTimeServiceQuerying", "AimEnabled"],
+  ...["PreconnectToSearch", "msForceBrowserSignIn", "msEdgeUpdateLaunchServicesPreferredVersion"],
+];
+
+/** What drops down from the address bar is two pages in a process, loaded anew with every window. */
+const ADDRESS_BAR = ["WebUIOmniboxPopup", "WebUIOmniboxAimPopup"];
+
+/** Quiet, alike on every machine, without a request to anyone, and without what no journey looks at. */
 export const CHROMIUM_FLAGS = [
+  `--disable-features=${[...OFF_IN_PLAYWRIGHT, ...ADDRESS_BAR].join(",")}`,
   "--no-sandbox",
   "--disable-gpu",
   "--disable-quic",
