@@ -1,89 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { createCommitter } from "../../server/committer";
-import type { NewUpdate, RefusedUpdates } from "../../server/store/document-records";
-import { StoreError } from "../../server/store/store-error";
-import type { Storage } from "../../shared/hub-message";
 import { HUB_LIMITS } from "../../shared/limits";
+import { committing, settle, update } from "../support/committing";
 import { gate, type HandClock, handClock } from "../support/hand-clock";
-
-/** Lets everything run that waits for nothing but its turn. */
-async function settle(): Promise<void> {
-  for (let turn = 0; turn < 20; turn++) await Promise.resolve();
-}
-
-function update(number: number, size = 1): NewUpdate {
-  return { documentId: number, generation: 1, at: 0, bytes: new Uint8Array(size) };
-}
-
-function setUp() {
-  const clock = handClock();
-  const batches: number[][] = [];
-  const states: Storage[] = [];
-  const ailing: { state: string; documentId: number }[] = [];
-  const pressure: boolean[] = [];
-  const done: number[] = [];
-  const voided: { number: number; why: string }[] = [];
-  const faults: number[] = [];
-  const names: string[] = [];
-  /** Documents that cannot be stored, and documents that were put back meanwhile. */
-  const poison = new Set<number>();
-  const stale = new Map<number, RefusedUpdates["reason"]>();
-  let fails = 0;
-  let disk = gate();
-  disk.open();
-  const committer = createCommitter({
-    gather: () => Promise.resolve(),
-    append: async ({ id, updates }) => {
-      await disk.passed;
-      names.push(id);
-      if (fails > 0) {
-        fails--;
-        throw new StoreError("busy", "the file is locked");
-      }
-      if (updates.some(({ documentId }) => poison.has(documentId))) {
-        throw new StoreError("broken", "a row that nobody understands");
-      }
-      batches.push(updates.map(({ documentId }) => documentId));
-      const refused = [...stale].map(([documentId, reason]) => ({ documentId, reason }));
-      const concerned = refused.filter(({ documentId }) =>
-        updates.some((each) => each.documentId === documentId),
-      );
-      return { stored: [], refused: concerned.map((each) => ({ ...each, generation: 1 })) };
-    },
-    clock,
-    onState(state, documentId) {
-      if (documentId === null) states.push(state);
-      else ailing.push({ state: state.state, documentId });
-    },
-    onPressure: (high) => pressure.push(high),
-    onFault: (_error, documentId) => faults.push(documentId),
-  });
-  const add = (number: number, size?: number, committed = () => void done.push(number)) =>
-    committer.add({
-      ...{ documentId: number, update: update(number, size), committed },
-      voided: (why) => voided.push({ number, why }),
-    });
-  return {
-    ...{ clock, batches, states, ailing, pressure, done, voided, faults, names, poison, stale },
-    ...{ committer, add },
-    wait: (number: number) =>
-      committer.add({
-        ...{ documentId: number, update: null, committed: () => done.push(number) },
-        voided: (why) => voided.push({ number, why }),
-      }),
-    shut: () => {
-      disk = gate();
-    },
-    open: () => disk.open(),
-    failNext: (times: number) => {
-      fails = times;
-    },
-  };
-}
 
 describe("the committer", () => {
   it("releases in order, and what carries nothing only after what stands before it", async () => {
-    const { add, wait, done, shut, open, committer } = setUp();
+    const { add, wait, done, shut, open, committer } = committing();
     shut();
     add(1);
     wait(2);
@@ -96,7 +19,7 @@ describe("the committer", () => {
   });
 
   it("has one commit in flight, and puts the rest into the next", async () => {
-    const { add, batches, shut, open, committer } = setUp();
+    const { add, batches, shut, open, committer } = committing();
     shut();
     add(1);
     await settle();
@@ -107,7 +30,7 @@ describe("the committer", () => {
   });
 
   it("bounds what one commit holds", async () => {
-    const { add, batches, shut, open, committer } = setUp();
+    const { add, batches, shut, open, committer } = committing();
     shut();
     for (let number = 0; number < HUB_LIMITS.batchUpdates + 5; number++) add(number);
     add(-1, HUB_LIMITS.batchBytes);
@@ -118,7 +41,7 @@ describe("the committer", () => {
   });
 
   it("tries again in its place, waits longer each time, and tells", async () => {
-    const { add, done, states, clock, failNext, committer } = setUp();
+    const { add, done, states, clock, failNext, committer } = committing();
     failNext(3);
     add(1);
     add(2);
@@ -136,7 +59,7 @@ describe("the committer", () => {
   });
 
   it("says so within a second when a commit takes long, again and again, and when it is over", async () => {
-    const { add, states, clock, shut, open, committer } = setUp();
+    const { add, states, clock, shut, open, committer } = committing();
     shut();
     add(1);
     await settle();
@@ -153,7 +76,7 @@ describe("the committer", () => {
   });
 
   it("asks for reading to stop when work has waited for half a minute", async () => {
-    const { add, pressure, clock, shut, open, committer } = setUp();
+    const { add, pressure, clock, shut, open, committer } = committing();
     shut();
     add(1);
     await settle();
@@ -167,7 +90,7 @@ describe("the committer", () => {
   });
 
   it("tries a batch again under the same name, and gives each batch a name of its own", async () => {
-    const { add, names, clock, failNext, committer } = setUp();
+    const { add, names, clock, failNext, committer } = committing();
     failNext(1);
     add(1);
     await settle();
@@ -190,7 +113,7 @@ describe("the committer", () => {
   }
 
   it("lets no document that cannot be stored hold up the others, and keeps all of its work", async () => {
-    const { add, done, ailing, poison, clock, committer } = setUp();
+    const { add, done, ailing, poison, clock, committer } = committing();
     poison.add(7);
     for (const number of [1, 7, 2]) add(number);
     await tryOut(clock);
@@ -210,7 +133,7 @@ describe("the committer", () => {
   });
 
   it("lets nothing of a document overtake what failed before it", async () => {
-    const { add, done, poison, shut, open, clock, committer } = setUp();
+    const { add, done, poison, shut, open, clock, committer } = committing();
     poison.add(7);
     shut();
     add(7);
@@ -227,7 +150,7 @@ describe("the committer", () => {
   });
 
   it("voids what a put back document refuses, and all that stands behind it", async () => {
-    const { add, wait, done, voided, stale, batches, shut, open, committer } = setUp();
+    const { add, wait, done, voided, stale, batches, shut, open, committer } = committing();
     stale.set(7, "generation-changed");
     shut();
     add(7);
@@ -244,7 +167,7 @@ describe("the committer", () => {
   });
 
   it("has a document loaded again under whose client id another instance was first", async () => {
-    const { add, voided, stale, committer } = setUp();
+    const { add, voided, stale, committer } = committing();
     stale.set(7, "claimed-by-another");
     add(7);
     await committer.idle();
@@ -252,7 +175,7 @@ describe("the committer", () => {
   });
 
   it("goes on when what one document was to do after its commit fails", async () => {
-    const { add, done, faults, committer } = setUp();
+    const { add, done, faults, committer } = committing();
     add(7, 1, () => {
       throw new Error("a room that is out of order");
     });
@@ -265,7 +188,7 @@ describe("the committer", () => {
   });
 
   it("asks for reading to stop above its limit, and to go on at half of it", async () => {
-    const { add, pressure, shut, open, committer } = setUp();
+    const { add, pressure, shut, open, committer } = committing();
     shut();
     const part = HUB_LIMITS.backlogBytes / 4;
     for (let number = 0; number < 4; number++) add(number, part);
