@@ -1,21 +1,15 @@
-import { JOINTS, type JointName, type LegLength, markOf, SIDES } from "../../body";
+import { SIDES } from "../../body";
 import { gathered } from "../../gathered";
-import { rootSumSquare, VIEWS } from "../../geometry";
+import { VIEWS } from "../../geometry";
 import { clearlyBeyond, greatestOf } from "../beyond";
-import type { Finding, Reading, Remark } from "../finding";
+import type { Finding, Remark } from "../finding";
+import { type Apart, heightsApart } from "../heights-apart";
 import { HEIGHT_LIMITS, VIEWS_SOURCE } from "../methods/views";
-import { perPanel } from "../per-panel";
 import { isQuiet } from "../quiet";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
 import { percent } from "../words";
 import { cannotTell, sound } from "./answers";
-
-/** A joint's height from the side over its height from ahead. */
-export interface Apart {
-  readonly joint: JointName;
-  readonly measured: Reading;
-}
 
 /**
  * With a larger ± a joint could stand two fifths of a leg apart and pass. Leg lengths; marks placed at the
@@ -63,23 +57,6 @@ function inPanel(study: Study, panel: WalkPanel): InPanel {
   const isVague = joints.every(({ measured }) => !(measured.plusMinus <= VAGUE_BEYOND));
   return { panel, worst: worst(joints), isVague, remarks: remark(study, panel, joints) };
 }
-
-/** The joints of a panel that both views have marked. */
-export const heightsApart = perPanel(({ marks }: WalkPanel, leg: LegLength): readonly Apart[] => {
-  if (leg.kind === "cannot-tell") return [];
-  const apart: Apart[] = [];
-  for (const joint of JOINTS) {
-    const [side, front] = [markOf(marks.side, joint), markOf(marks.front, joint)];
-    if (side === null || front === null) continue;
-    const measured: Reading = {
-      value: (front.y - side.y) / leg.value,
-      plusMinus: rootSumSquare(side.precision, front.precision) / leg.value,
-      unit: "leg",
-    };
-    apart.push({ joint, measured });
-  }
-  return apart;
-});
 
 function worst(joints: readonly Apart[]): Apart | undefined {
   return greatestOf(joints, surely);

@@ -1,6 +1,6 @@
 import { followedInHeight, markOf, type PoseMarks, putMark } from "../../body";
-import { heightsApart } from "../checks/views";
 import type { Remark } from "../finding";
+import { heightsApart } from "../heights-apart";
 import { HEIGHT_LIMITS } from "../methods/views";
 import type { Study } from "../study";
 import type { WalkPanel } from "../walk";
