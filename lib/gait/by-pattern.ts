@@ -30,6 +30,8 @@ export interface Trait {
   readonly subject?: Subject;
   /** What it is, as a phrase: "the hips at passing over the contact's". */
   readonly what: string;
+  /** The same of a reading below 0, which is then told without its sign: "the hips at passing under the contact's". */
+  readonly below?: string;
   /** What a viewer sees where it is another. */
   readonly sees: string;
   /** How much of it passes as the same. */
@@ -113,7 +115,6 @@ function held(study: Study, one: Held): Finding {
   if (grade === undefined) return sound({ ...about, panels: here.panels }, here.reading);
   const own = study.yardstick === "this-walk";
   const ruler = `${whoseStep(rule.weightOn)}${own ? "" : " of the walk it goes by"}`;
-  const more = here.reading.value > there.reading.value ? "more" : "less";
   const passes = inWords({ value: grade.value, plusMinus: 0, unit: trait.near.unit });
   return {
     kind: "remark",
@@ -128,10 +129,37 @@ function held(study: Study, one: Held): Finding {
     measured: here.reading,
     expected: there.reading,
     title: capital(`${sided(step.weightOn, "step")}: ${trait.name} not as in the step it goes by`),
-    why: `In ${whoseStep(step.weightOn)} ${trait.what}: ${inWords(here.reading)}. In ${ruler}, which it goes by: ${inWords(there.reading)}, so it is ${inWords(apart)} ${more} here; up to ${passes} passes as the same. ${capital(trait.sees)}.`,
+    why: `In ${whoseStep(step.weightOn)} ${told(trait, here.reading)}. ${ruled(trait, ruler, [here.reading, there.reading])}, so ${howFar(trait, apart, [here.reading, there.reading])}; up to ${passes} passes as the same. ${capital(trait.sees)}.`,
     source: trait.near.source,
     beyond: (apart.value - grade.value) / grade.value,
   } satisfies Remark;
+}
+
+/** Here, and in the step that it is held against. */
+type HereAndThere = readonly [here: Reading, there: Reading];
+
+const isBelow = ({ below }: Trait, { value }: Reading): boolean => below !== undefined && value < 0;
+
+/** What was read, as a phrase and a number. */
+function told(trait: Trait, reading: Reading): string {
+  const below = isBelow(trait, reading) ? trait.below : undefined;
+  if (below === undefined) return `${trait.what}: ${inWords(reading)}`;
+  return `${below}: ${inWords({ ...reading, value: -reading.value })}`;
+}
+
+/** The phrase is said again only where it turns round. */
+function ruled(trait: Trait, ruler: string, [here, there]: HereAndThere): string {
+  if (isBelow(trait, here) !== isBelow(trait, there)) {
+    return `In ${ruler}, which it goes by, ${told(trait, there)}`;
+  }
+  const bare = isBelow(trait, there) ? { ...there, value: -there.value } : there;
+  return `In ${ruler}, which it goes by: ${inWords(bare)}`;
+}
+
+function howFar(trait: Trait, apart: Reading, [here, there]: HereAndThere): string {
+  if (isBelow(trait, here) !== isBelow(trait, there)) return `they are ${inWords(apart)} apart`;
+  const isMore = isBelow(trait, here) ? here.value < there.value : here.value > there.value;
+  return `it is ${inWords(apart)} ${isMore ? "more" : "less"} here`;
 }
 
 function apartOf(trait: Trait, here: Reading, there: Reading): Reading {

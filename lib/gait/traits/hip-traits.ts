@@ -16,6 +16,7 @@ import type { WalkPanel } from "../walk";
 export const HIP_TRAITS: readonly Trait[] = (["down", "passing", "up"] as const).map((pose) => ({
   name: `the hips at the ${pose}`,
   what: `the hips at the ${pose} stand over the contact's by`,
+  below: `the hips at the ${pose} lie under the contact's by`,
   sees: "one step is seen to sink or rise more than the other",
   near: NEIGHBOURS.hips,
   by: "difference",

@@ -40,6 +40,7 @@ export const ARM_TRAITS: readonly Trait[] = [
   {
     name: "the swing of the arms",
     what: "at the contact the rear foot's hand is ahead of the other by",
+    below: "at the contact the rear foot's hand is behind the other by",
     sees: "the arms are seen to swing otherwise on this step",
     near: NEIGHBOURS.arms,
     by: "difference",

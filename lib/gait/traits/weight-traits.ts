@@ -14,6 +14,7 @@ export const WEIGHT_SIDE_TRAITS: readonly Trait[] = [
   {
     name: "the weight over the foot",
     what: "the hips at passing are ahead of the standing ankle by",
+    below: "the hips at passing are behind the standing ankle by",
     sees: "the weight is seen to lie elsewhere over this foot",
     near: NEIGHBOURS.ahead,
     by: "difference",
@@ -26,6 +27,7 @@ export const WEIGHT_FRONT_TRAITS: readonly Trait[] = [
   {
     name: "the sideways shift",
     what: "at passing the hips are shifted toward the standing foot by",
+    below: "at passing the hips are shifted away from the standing foot by",
     sees: "from the front the body is seen to lean over one foot more than over the other",
     near: NEIGHBOURS.shift,
     by: "difference",
@@ -34,6 +36,7 @@ export const WEIGHT_FRONT_TRAITS: readonly Trait[] = [
   {
     name: "the sway",
     what: "from contact to passing the hips move toward the foot that receives them by",
+    below: "from contact to passing the hips move away from the foot that receives them by",
     sees: "from the front the body is seen to sway to one side more than to the other",
     near: NEIGHBOURS.move,
     by: "difference",

@@ -54,7 +54,18 @@ describe("by its own step", () => {
     expect(remark?.measured.value).toBeCloseTo(0.025, 6);
     expect(remark?.expected.value).toBeCloseTo(-0.02, 6);
     expect(remark?.why).toContain("the hips at the down stand over the contact's by: 2.5 ±");
-    expect(remark?.why).toContain("In the left step, which it goes by: −2.0 ±");
+    expect(remark?.why).toContain(
+      "In the left step, which it goes by, the hips at the down lie under the contact's by: 2.0 ±",
+    );
+    expect(remark?.why).toContain("so they are 4.5 ± 0.7 % of a leg apart");
+  });
+
+  it("says of two readings that both go the other way which goes further, without a sign", () => {
+    const lower = first(own(raise(walk(), "right down", -0.04)).remarks, "hip-order");
+    expect(lower?.why).toMatch(
+      /lie under the contact's by: 6\.0 ± .* In the left step, which it goes by: 2\.0 ± .* so it is 4\.0 ± 0\.7 % of a leg more here/,
+    );
+    expect(lower?.why).not.toContain("−");
   });
 
   it("takes what breaks the trade's order as it is where both steps do", () => {
