@@ -29,6 +29,7 @@ export async function expectAccessibleDayAndNight(page: Page, scene: string): Pr
 /** Answers how many rules had something to look at. */
 async function lookWith(page: Page, scene: string, rules?: string[]): Promise<number> {
   await handAxeTo(page);
+  await stillness(page);
   // Of what is in order only the rule is asked for, and nothing is told of it but the count: to hand over
   // all that axe found takes as long as to find it. No page has films or sounds to load beforehand.
   const options = {
@@ -47,6 +48,17 @@ async function lookWith(page: Page, scene: string, rules?: string[]): Promise<nu
   }, options);
   expect.soft(told, `axe on ${scene}`).toEqual([]);
   return tried;
+}
+
+/** What fades in or out has done so: half gone, a word has less contrast than anybody is to read it with. */
+async function stillness(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const passing = document.getAnimations().filter(({ playState, effect }) => {
+      const end = effect?.getComputedTiming().endTime;
+      return playState === "running" && typeof end === "number" && Number.isFinite(end);
+    });
+    await Promise.allSettled(passing.map(({ finished }) => finished));
+  });
 }
 
 /** No page has frames, so none need be awaited: what the builder leaves in the page is asked from there on. */
