@@ -1,4 +1,4 @@
-import { expect, type Locator, type Page } from "@playwright/test";
+import { type ElementHandle, expect, type Locator, type Page } from "@playwright/test";
 import { focusOf } from "./seen-focus";
 
 const MOST_STOPS = 120; // a page with more to step through is no page for the keyboard
@@ -17,12 +17,24 @@ const LEAST_CONTRAST = 3;
 export async function tabTo(page: Page, wanted: Locator, key = "Tab"): Promise<void> {
   await expect(wanted).toBeVisible();
   const passed: string[] = [];
+  let sought = await find(wanted);
   for (let stop = 0; stop < MOST_STOPS; stop += 1) {
     await page.keyboard.press(key);
     passed.push(await expectFocusSeen(page));
-    if (await wanted.evaluate((element) => element === document.activeElement)) return;
+    const place = await sought.evaluate((element) =>
+      element.isConnected ? element === document.activeElement : null,
+    );
+    if (place === null) sought = await find(wanted); // drawn anew, on the way
+    if (place ?? (await sought.evaluate((element) => element === document.activeElement))) return;
   }
   throw new Error(`${key} does not come to it; it comes to ${passed.join(" | ")}`);
+}
+
+/** Looked up once: by role and name that takes as long as all the rest of a stop. */
+async function find(wanted: Locator): Promise<ElementHandle> {
+  const found = await wanted.elementHandle();
+  if (found === null) throw new Error("what is wanted is not on the page");
+  return found;
 }
 
 /** Answers with the name of what has the focus. */

@@ -14,6 +14,7 @@ export interface SeenFocus {
  */
 export function focusOf(page: Page): Promise<SeenFocus> {
   return page.evaluate(() => {
+    const mix = onePixel();
     const element = document.activeElement;
     if (element === null || element === document.body) return { name: "the page", contrast: null };
     const label = element.closest("label");
@@ -48,13 +49,19 @@ export function focusOf(page: Page): Promise<SeenFocus> {
       return [0, 1, 2].map((at) => share * (above[at] ?? 0) + (1 - share) * (below[at] ?? 0));
     }
 
+    /** To mix colours on: what is put there takes the place of what was. */
+    function onePixel(): OffscreenCanvasRenderingContext2D {
+      const context = new OffscreenCanvas(1, 1).getContext("2d", { willReadFrequently: true });
+      if (context === null) throw new Error("no canvas to mix a colour on");
+      context.globalCompositeOperation = "copy";
+      return context;
+    }
+
     /** Any colour that CSS can write, as red, green, blue 0..255 and alpha 0..1. */
     function rgbaOf(colour: string): number[] {
-      const context = new OffscreenCanvas(1, 1).getContext("2d");
-      if (context === null) throw new Error("no canvas to mix a colour on");
-      context.fillStyle = colour;
-      context.fillRect(0, 0, 1, 1);
-      const [red = 0, green = 0, blue = 0, alpha = 0] = context.getImageData(0, 0, 1, 1).data;
+      mix.fillStyle = colour;
+      mix.fillRect(0, 0, 1, 1);
+      const [red = 0, green = 0, blue = 0, alpha = 0] = mix.getImageData(0, 0, 1, 1).data;
       return [red, green, blue, alpha / 255];
     }
 
