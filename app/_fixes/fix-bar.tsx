@@ -55,7 +55,7 @@ function OpenBar({ shown }: { readonly shown: ShownFix }) {
   );
 }
 
-/** The bar takes the focus, and gives it back to where it was, or else to the panel in hand. */
+/** The bar takes the focus, and gives it back to where it was, or to the panel in hand, or to the margin. */
 function useBorrowedFocus(bar: { readonly current: HTMLElement | null }): void {
   const workspace = useWorkspaceStore();
   useLayoutEffect(() => {
@@ -67,11 +67,12 @@ function useBorrowedFocus(bar: { readonly current: HTMLElement | null }): void {
       // What lent the focus may go with the remark that is settled: that is known a frame later.
       const giveBack = () => {
         const { panel } = workspace.getState();
-        const there = lender instanceof HTMLElement && lender.isConnected;
-        const column = document.querySelector<HTMLElement>(
-          `[data-column="${panel}"] header button`,
-        );
-        (there ? lender : column)?.focus();
+        // The button that showed the fix gave way to one that names it: then nothing had the focus.
+        const had = lender instanceof HTMLElement && lender !== document.body;
+        const there = had && lender.isConnected;
+        const find = (rest: string) => document.querySelector<HTMLElement>(rest);
+        const column = find(`[data-column="${panel}"] header button`);
+        (there ? lender : (column ?? find("[data-margin-heading]")))?.focus();
       };
       giveBack();
       requestAnimationFrame(() => {

@@ -16,6 +16,7 @@ import { RemarkList } from "./remark-list";
 import { TidyList } from "./tidy-list";
 import { Unread } from "./unread";
 import { UntoldList } from "./untold-list";
+import { useKeptFocus } from "./use-kept-focus";
 import { YardstickPicker } from "./yardstick-picker";
 
 export interface MarginProps {
@@ -36,13 +37,15 @@ export function Margin({ onHelp, Acts, together, children }: MarginProps) {
   const mood = marginMood(useSheet(emptiness), review ?? unread, toRedraw);
   const skipped = useSkipped();
   const headingId = useId();
+  const area = useRef<HTMLElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
+  useKeptFocus(area, heading);
   const { remarks, kept, quieted, cannotTell, yardstick } = review ?? NOTHING;
   const { seen, tidy } = splitTidy(foldUnder(remarks, together));
   return (
-    <section className={styles.margin} aria-labelledby={headingId}>
+    <section ref={area} className={styles.margin} aria-labelledby={headingId}>
       <header className={styles.head}>
-        <h2 id={headingId} ref={heading} tabIndex={-1}>
+        <h2 id={headingId} ref={heading} tabIndex={-1} data-margin-heading>
           {words.heading}
         </h2>
         <p className={styles.counts}>{marginSummary({ remarks, kept, toRedraw }, mood)}</p>

@@ -81,6 +81,7 @@ for (const [check, faulty] of Object.entries(FAULTY)) {
     await expect(fixBar(page)).toBeHidden();
     await expect(margin(page).getByRole("button", { name: `Show a fix: ${title}` })).toHaveCount(0);
     await expect(cardOf(page, title)).toHaveCount(0);
+    await expect(page.locator(":focus")).toHaveCount(1); // the keys go on from somewhere
     const { file } = await exportSheet(page);
     expect(file).not.toEqual(before);
     const moved = file.panels.filter(({ toRedraw }) => toRedraw !== undefined).length;
@@ -135,6 +136,7 @@ test("what one keeps on purpose, the other sees with its reason, and drops", asy
   await form.getByLabel("Why, if you like to say").fill("the plank is wet");
   await owner.keyboard.press("Enter");
   await expect(form).toBeHidden();
+  await expect(margin(owner).getByRole("heading", { name: "Remarks", level: 2 })).toBeFocused();
 
   await expect(margin(guest)).toContainText("2 on purpose");
   await expect(cardOf(guest, /Left foot slips/)).toHaveCount(0);
